@@ -1,0 +1,368 @@
+package exact
+
+import (
+	"math"
+	"math/big"
+	"math/bits"
+
+	"github.com/shopspring/decimal"
+)
+
+// Fraction is an immutable exact rational number. Its zero value is 0.
+// Compare with Cmp or Equal, never with ==.
+type Fraction struct {
+	// num/den in lowest terms with den > 0; den 0 stands for 1, so that the
+	// zero value is a number. Unused while wide is set.
+	num, den int64
+	wide     *big.Rat
+}
+
+// Int is the whole number n.
+func Int(n int64) Fraction {
+	if n == math.MinInt64 {
+		return fromRat(new(big.Rat).SetInt64(n))
+	}
+	return Fraction{num: n, den: 1}
+}
+
+// Ratio is n/d. It panics when d is 0.
+func Ratio(n, d int64) Fraction { return Int(n).Quo(Int(d)) }
+
+// FromDecimal is the exact value of d.
+func FromDecimal(d decimal.Decimal) Fraction {
+	exp := d.Exponent()
+	c := d.Coefficient()
+	if c.IsInt64() && exp > -19 && exp < 19 && c.Int64() != math.MinInt64 {
+		if exp <= 0 {
+			return small(c.Int64(), pow10[-exp])
+		}
+		if p, ok := mul(c.Int64(), pow10[exp]); ok {
+			return Fraction{num: p, den: 1}
+		}
+	}
+	return fromRat(d.Rat())
+}
+
+// FromRat is the value of r, which is not kept.
+func FromRat(r *big.Rat) Fraction { return fromRat(new(big.Rat).Set(r)) }
+
+// Rat is f as a new big.Rat.
+func (f Fraction) Rat() *big.Rat {
+	if f.wide != nil {
+		return new(big.Rat).Set(f.wide)
+	}
+	return big.NewRat(f.num, f.bottom())
+}
+
+// Add is f + g.
+func (f Fraction) Add(g Fraction) Fraction {
+	if f.wide == nil && g.wide == nil {
+		fd, gd := f.bottom(), g.bottom()
+		if fd == gd {
+			if s, ok := add(f.num, g.num); ok {
+				return small(s, fd)
+			}
+		} else if a, ok := mul(f.num, gd); ok {
+			if b, ok := mul(g.num, fd); ok {
+				if s, ok := add(a, b); ok {
+					if d, ok := mul(fd, gd); ok {
+						return small(s, d)
+					}
+				}
+			}
+		}
+	}
+	return fromRat(new(big.Rat).Add(f.view(), g.view()))
+}
+
+// Sub is f − g.
+func (f Fraction) Sub(g Fraction) Fraction { return f.Add(g.Neg()) }
+
+// Neg is −f.
+func (f Fraction) Neg() Fraction {
+	if f.wide != nil {
+		return fromRat(new(big.Rat).Neg(f.wide))
+	}
+	return Fraction{num: -f.num, den: f.den}
+}
+
+// Abs is f without its sign.
+func (f Fraction) Abs() Fraction {
+	if f.Sign() < 0 {
+		return f.Neg()
+	}
+	return f
+}
+
+// Mul is f × g.
+func (f Fraction) Mul(g Fraction) Fraction {
+	if f.wide == nil && g.wide == nil {
+		// Cross-reduce first: it keeps most products within 63 bits.
+		a, d := reduce(f.num, g.bottom())
+		b, c := reduce(g.num, f.bottom())
+		if n, ok := mul(a, b); ok {
+			if m, ok := mul(c, d); ok {
+				return Fraction{num: n, den: m}
+			}
+		}
+	}
+	return fromRat(new(big.Rat).Mul(f.view(), g.view()))
+}
+
+// Quo is f ÷ g. It panics when g is 0.
+func (f Fraction) Quo(g Fraction) Fraction {
+	if g.Sign() == 0 {
+		panic("exact: division by zero")
+	}
+	if g.wide != nil {
+		return f.Mul(fromRat(new(big.Rat).Inv(g.wide)))
+	}
+	if g.num < 0 {
+		return f.Mul(Fraction{num: -g.bottom(), den: -g.num})
+	}
+	return f.Mul(Fraction{num: g.bottom(), den: g.num})
+}
+
+// Percent is f hundredths: 4.5 becomes 0.045.
+func (f Fraction) Percent() Fraction { return f.Quo(Fraction{num: 100, den: 1}) }
+
+// Sign is −1, 0 or 1.
+func (f Fraction) Sign() int {
+	switch {
+	case f.wide != nil:
+		return f.wide.Sign()
+	case f.num > 0:
+		return 1
+	case f.num < 0:
+		return -1
+	}
+	return 0
+}
+
+// IsZero says whether f is 0.
+func (f Fraction) IsZero() bool { return f.Sign() == 0 }
+
+// Cmp is −1, 0 or 1 as f is below, equal to or above g.
+func (f Fraction) Cmp(g Fraction) int {
+	if f.wide == nil && g.wide == nil {
+		fd, gd := f.bottom(), g.bottom()
+		if fd == gd {
+			return compare(f.num, g.num)
+		}
+		if a, ok := mul(f.num, gd); ok {
+			if b, ok := mul(g.num, fd); ok {
+				return compare(a, b)
+			}
+		}
+	}
+	return f.view().Cmp(g.view())
+}
+
+// Equal says whether f and g are the same number.
+func (f Fraction) Equal(g Fraction) bool { return f.Cmp(g) == 0 }
+
+// Less says whether f is below g.
+func (f Fraction) Less(g Fraction) bool { return f.Cmp(g) < 0 }
+
+// Min is the smaller of f and g.
+func Min(f, g Fraction) Fraction {
+	if g.Less(f) {
+		return g
+	}
+	return f
+}
+
+// Max is the greater of f and g.
+func Max(f, g Fraction) Fraction {
+	if f.Less(g) {
+		return g
+	}
+	return f
+}
+
+// Sum adds all of fs.
+func Sum(fs ...Fraction) Fraction {
+	var s Fraction
+	for _, f := range fs {
+		s = s.Add(f)
+	}
+	return s
+}
+
+// Floor is the greatest whole number not above f.
+func (f Fraction) Floor() Fraction {
+	if f.wide == nil {
+		d := f.bottom()
+		q := f.num / d
+		if f.num%d < 0 {
+			q--
+		}
+		return Fraction{num: q, den: 1}
+	}
+	q := new(big.Int).Div(f.wide.Num(), f.wide.Denom()) // Euclidean, so floor for a positive divisor
+	return fromRat(new(big.Rat).SetInt(q))
+}
+
+// Ceil is the least whole number not below f.
+func (f Fraction) Ceil() Fraction { return f.Neg().Floor().Neg() }
+
+// Int64 is f as a whole number; ok is false when f is none, or too large.
+func (f Fraction) Int64() (n int64, ok bool) {
+	if f.wide != nil || f.bottom() != 1 {
+		return 0, false
+	}
+	return f.num, true
+}
+
+// Round is f to a number of decimal places, half away from zero, decided on the
+// exact value. places may be negative.
+func (f Fraction) Round(places int) Fraction {
+	half := Fraction{num: 1, den: 2}
+	scale := tenTo(places)
+	r := f.Abs().Mul(scale).Add(half).Floor().Quo(scale)
+	if f.Sign() < 0 {
+		return r.Neg()
+	}
+	return r
+}
+
+// Decimal is f rounded to places as a decimal number.
+func (f Fraction) Decimal(places int) decimal.Decimal {
+	r := f.Round(places).Mul(tenTo(places)).view()
+	return decimal.NewFromBigInt(r.Num(), int32(-places))
+}
+
+// Text is f in plain notation with at most places decimals (half away from
+// zero), trailing zeros dropped.
+func (f Fraction) Text(places int) string { return f.Decimal(places).String() }
+
+// String is f to 20 places, for messages and tests.
+func (f Fraction) String() string { return f.Text(20) }
+
+// Float is the nearest float64: for drawing, never for a decision.
+func (f Fraction) Float() float64 {
+	v, _ := f.view().Float64()
+	return v
+}
+
+// view is f as a big.Rat that must not be changed.
+func (f Fraction) view() *big.Rat {
+	if f.wide != nil {
+		return f.wide
+	}
+	return big.NewRat(f.num, f.bottom())
+}
+
+func (f Fraction) bottom() int64 {
+	if f.den == 0 {
+		return 1
+	}
+	return f.den
+}
+
+// fromRat keeps r, narrowed when it fits.
+func fromRat(r *big.Rat) Fraction {
+	n, d := r.Num(), r.Denom()
+	if n.IsInt64() && d.IsInt64() && n.Int64() != math.MinInt64 {
+		return Fraction{num: n.Int64(), den: d.Int64()}
+	}
+	return Fraction{wide: r}
+}
+
+// small is num/den in lowest terms, den > 0.
+func small(num, den int64) Fraction {
+	n, d := reduce(num, den)
+	return Fraction{num: n, den: d}
+}
+
+// reduce divides num and den (> 0) by what they share.
+func reduce(num, den int64) (int64, int64) {
+	if den == 1 {
+		return num, 1
+	}
+	if num == 0 {
+		return 0, 1
+	}
+	g := gcd(magnitude(num), uint64(den))
+	if g == 1 {
+		return num, den
+	}
+	return num / int64(g), den / int64(g)
+}
+
+// gcd is Stein's binary algorithm; a and b are above 0.
+func gcd(a, b uint64) uint64 {
+	shift := bits.TrailingZeros64(a | b)
+	a >>= bits.TrailingZeros64(a)
+	for b != 0 {
+		b >>= bits.TrailingZeros64(b)
+		if a > b {
+			a, b = b, a
+		}
+		b -= a
+	}
+	return a << shift
+}
+
+func magnitude(n int64) uint64 {
+	if n < 0 {
+		return uint64(-n)
+	}
+	return uint64(n)
+}
+
+// mul is a × b; ok is false when it leaves ±(2⁶³ − 1).
+func mul(a, b int64) (p int64, ok bool) {
+	hi, lo := bits.Mul64(magnitude(a), magnitude(b))
+	if hi != 0 || lo > math.MaxInt64 {
+		return 0, false
+	}
+	if (a < 0) != (b < 0) {
+		return -int64(lo), true
+	}
+	return int64(lo), true
+}
+
+// add is a + b; ok is false when it leaves ±(2⁶³ − 1).
+func add(a, b int64) (s int64, ok bool) {
+	s = a + b
+	if (s > a) != (b > 0) && b != 0 || s == math.MinInt64 {
+		return 0, false
+	}
+	return s, true
+}
+
+func compare(a, b int64) int {
+	switch {
+	case a < b:
+		return -1
+	case a > b:
+		return 1
+	}
+	return 0
+}
+
+// tenTo is 10 to the power of places.
+func tenTo(places int) Fraction {
+	n := max(places, -places)
+	t := Fraction{}
+	if n < len(pow10) {
+		t = Fraction{num: pow10[n], den: 1}
+	} else {
+		t = fromRat(new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil)))
+	}
+	if places < 0 {
+		return Int(1).Quo(t)
+	}
+	return t
+}
+
+// pow10 holds the powers of ten within 63 bits.
+var pow10 = func() [19]int64 {
+	var p [19]int64
+	p[0] = 1
+	for i := 1; i < len(p); i++ {
+		p[i] = p[i-1] * 10
+	}
+	return p
+}()

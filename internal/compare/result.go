@@ -214,9 +214,7 @@ const (
 	VerdictClose      VerdictKind = "close"
 	VerdictReelIfKept VerdictKind = "reel-if-kept"
 	VerdictUnlike     VerdictKind = "unlike"
-	VerdictOneSided   VerdictKind = "one-sided"
-	// VerdictNone: no offer at all could be computed.
-	VerdictNone VerdictKind = "none"
+	VerdictOneSided   VerdictKind = "one-sided" // both names empty when nothing could be computed
 )
 
 // Warning is something true and worth knowing that is no error.

@@ -1,0 +1,170 @@
+package desk
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/theme"
+
+	"reelworth/assets"
+	"reelworth/internal/palette"
+)
+
+// Colours of our own beside the toolkit's.
+const (
+	colGround                      = theme.ColorNameBackground
+	colField   fyne.ThemeColorName = "field"
+	colChosen  fyne.ThemeColorName = "chosen"
+	colInk                         = theme.ColorNameForeground
+	colMuted   fyne.ThemeColorName = "muted"
+	colRule    fyne.ThemeColorName = "rule"
+	colAccent                      = theme.ColorNamePrimary
+	colGood    fyne.ThemeColorName = "good"
+	colFault                       = theme.ColorNameError
+	colNothing fyne.ThemeColorName = "nothing"
+)
+
+// Text sizes.
+const (
+	sizeText    float32 = 13
+	sizeSmall   float32 = 11
+	sizeTitle   float32 = 17
+	sizeAnswer  float32 = 22
+	sizeTotal   float32 = 15
+	fieldHeight float32 = 28
+)
+
+// themeChoice is which theme the user asked for.
+type themeChoice string
+
+const (
+	followSystem   themeChoice = "system"
+	alwaysPaper    themeChoice = "paper"
+	alwaysDarkroom themeChoice = "safelight"
+)
+
+// look is the program's theme. bare is the same with entries that draw no box.
+type look struct {
+	choice themeChoice
+	bare   bool
+}
+
+func (l *look) palette(v fyne.ThemeVariant) palette.Theme {
+	switch {
+	case l.choice == alwaysPaper, l.choice == followSystem && v == theme.VariantLight:
+		return palette.Paper
+	}
+	return palette.Safelight
+}
+
+// palette is the colours in use now.
+func currentPalette() palette.Theme {
+	s := fyne.CurrentApp().Settings()
+	if l, ok := s.Theme().(*look); ok {
+		return l.palette(s.ThemeVariant())
+	}
+	return palette.Paper
+}
+
+// Color of the theme, ours and the toolkit's names.
+func (l *look) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
+	p := l.palette(v)
+	if l.bare {
+		switch name {
+		case theme.ColorNameInputBackground, theme.ColorNameInputBorder:
+			return color.Transparent
+		case theme.ColorNamePrimary:
+			return p.Accent
+		}
+	}
+	switch name {
+	case colNothing:
+		return color.Transparent
+	case theme.ColorNameBackground, theme.ColorNameHeaderBackground:
+		return p.Ground
+	case colField, theme.ColorNameInputBackground, theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground:
+		return p.Field
+	case colChosen, theme.ColorNameHover, theme.ColorNamePressed, theme.ColorNameButton, theme.ColorNameDisabledButton:
+		return p.Chosen
+	case theme.ColorNameForeground:
+		return p.Ink
+	case colMuted, theme.ColorNamePlaceHolder, theme.ColorNameDisabled:
+		return p.Muted
+	case colRule, theme.ColorNameSeparator, theme.ColorNameInputBorder:
+		return p.Rule
+	case theme.ColorNamePrimary, theme.ColorNameHyperlink, theme.ColorNameWarning:
+		return p.Accent
+	case theme.ColorNameFocus:
+		return fade(p.Accent, 0x50)
+	case theme.ColorNameSelection:
+		return fade(p.Accent, 0x50)
+	case colGood, theme.ColorNameSuccess:
+		return p.Good
+	case theme.ColorNameError:
+		return p.Fault
+	case theme.ColorNameForegroundOnPrimary, theme.ColorNameForegroundOnError, theme.ColorNameForegroundOnSuccess, theme.ColorNameForegroundOnWarning:
+		return p.Ground
+	case theme.ColorNameScrollBar:
+		return fade(p.Muted, 0x90)
+	case theme.ColorNameScrollBarBackground:
+		return color.Transparent
+	}
+	return theme.DefaultTheme().Color(name, l.variant(v))
+}
+
+func (l *look) variant(v fyne.ThemeVariant) fyne.ThemeVariant {
+	if l.palette(v).Name == palette.Paper.Name {
+		return theme.VariantLight
+	}
+	return theme.VariantDark
+}
+
+// Font is one typeface in two weights; its digits are all of one width.
+func (l *look) Font(s fyne.TextStyle) fyne.Resource {
+	switch {
+	case s.Symbol:
+		return theme.DefaultTheme().Font(s)
+	case s.Bold:
+		return fontBold
+	}
+	return fontRegular
+}
+
+var (
+	fontRegular = fyne.NewStaticResource("NotoSans-Regular.ttf", assets.Regular)
+	fontBold    = fyne.NewStaticResource("NotoSans-Bold.ttf", assets.Bold)
+)
+
+// Icon is the toolkit's.
+func (l *look) Icon(n fyne.ThemeIconName) fyne.Resource { return theme.DefaultTheme().Icon(n) }
+
+// Size is tighter than the toolkit's, for a form beside a seller's page.
+func (l *look) Size(n fyne.ThemeSizeName) float32 {
+	switch n {
+	case theme.SizeNameText:
+		return sizeText
+	case theme.SizeNameCaptionText:
+		return sizeSmall
+	case theme.SizeNameSubHeadingText:
+		return sizeTitle
+	case theme.SizeNameHeadingText:
+		return sizeAnswer
+	case theme.SizeNameInnerPadding:
+		if l.bare {
+			return 5
+		}
+		return 7
+	case theme.SizeNameInputRadius, theme.SizeNameSelectionRadius:
+		return 4
+	case theme.SizeNameScrollBar:
+		return 10
+	case theme.SizeNameInlineIcon:
+		return 18
+	}
+	return theme.DefaultTheme().Size(n)
+}
+
+func fade(c color.NRGBA, alpha uint8) color.Color {
+	c.A = alpha
+	return c
+}

@@ -1,0 +1,295 @@
+package desk
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+)
+
+// span is a run of text in one colour and weight.
+type span struct {
+	text  string
+	color fyne.ThemeColorName // "" for ink
+	bold  bool
+}
+
+// prose is wrapped text of one size: the toolkit's labels know no colours of ours, no
+// last line with an ellipsis, and no height for a width.
+type prose struct {
+	widget.BaseWidget
+	spans    []span
+	size     float32
+	align    fyne.TextAlign
+	maxLines int  // 0 for any number
+	minLines int  // room kept even when the text is shorter
+	centred  bool // vertically
+}
+
+func newProse(size float32, spans ...span) *prose {
+	p := &prose{size: size, spans: spans}
+	p.ExtendBaseWidget(p)
+	return p
+}
+
+// small is a muted line of the small size.
+func small(text string) *prose { return newProse(sizeSmall, span{text: text, color: colMuted}) }
+
+// heading is a group's name in small capitals.
+func heading(text string) *prose {
+	return newProse(sizeSmall, span{text: strings.ToUpper(text), color: colMuted, bold: true})
+}
+
+// lines keeps room for n lines, and ends with an ellipsis what needs more.
+func (p *prose) lines(n int) *prose {
+	p.minLines, p.maxLines = n, n
+	return p
+}
+
+// atMost ends with an ellipsis what needs more than n lines.
+func (p *prose) atMost(n int) *prose {
+	p.maxLines = n
+	return p
+}
+
+func (p *prose) trailing() *prose {
+	p.align = fyne.TextAlignTrailing
+	return p
+}
+
+func (p *prose) set(spans ...span) {
+	if sameSpans(p.spans, spans) {
+		return
+	}
+	p.spans = spans
+	p.Refresh()
+}
+
+func sameSpans(a, b []span) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// text is all of it, for tests and for reading aloud.
+func (p *prose) text() string {
+	var b strings.Builder
+	for _, s := range p.spans {
+		b.WriteString(s.text)
+	}
+	return b.String()
+}
+
+func (p *prose) lineHeight() float32 {
+	return fyne.MeasureText("Mg", p.size, fyne.TextStyle{}).Height
+}
+
+func (p *prose) heightFor(width float32) float32 {
+	n := max(len(p.wrap(width)), p.minLines, 1)
+	return float32(n) * p.lineHeight()
+}
+
+func (p *prose) MinSize() fyne.Size {
+	p.ExtendBaseWidget(p)
+	w := p.Size().Width
+	if w == 0 {
+		w = 1 << 14
+	}
+	return fyne.NewSize(0, p.heightFor(w))
+}
+
+// naturalWidth is the width of the text on one line.
+func (p *prose) naturalWidth() float32 {
+	var w float32
+	for _, s := range p.spans {
+		w += measure(s.text, p.size, s.bold)
+	}
+	return w
+}
+
+// word is what wrapping must keep together; pieces of several spans may form one.
+type word struct {
+	pieces []span
+	width  float32
+}
+
+// wrap breaks the text into lines of at most width.
+func (p *prose) wrap(width float32) [][]span {
+	space := measure(" ", p.size, false)
+	var lines [][]span
+	var line []span
+	var used float32
+	for _, w := range p.words() {
+		if len(line) > 0 && used+space+w.width > width {
+			lines, line, used = append(lines, line), nil, 0
+		}
+		if len(line) > 0 {
+			line = joinSpace(line)
+			used += space
+		}
+		line = append(line, w.pieces...)
+		used += w.width
+	}
+	if len(line) > 0 {
+		lines = append(lines, line)
+	}
+	if p.maxLines > 0 && len(lines) > p.maxLines {
+		rest := lines[p.maxLines-1:]
+		lines = append(lines[:p.maxLines-1], p.ellipsis(rest, width))
+	} else {
+		for i, l := range lines {
+			if spanWidth(l, p.size) > width {
+				lines[i] = p.shorten(l, width)
+			}
+		}
+	}
+	return lines
+}
+
+// ellipsis puts what is left of the text on one line, shortened.
+func (p *prose) ellipsis(rest [][]span, width float32) []span {
+	var all []span
+	for i, l := range rest {
+		if i > 0 {
+			all = joinSpace(all)
+		}
+		all = append(all, l...)
+	}
+	return p.shorten(all, width)
+}
+
+// shorten cuts a line to width, ending with an ellipsis.
+func (p *prose) shorten(line []span, width float32) []span {
+	line = append([]span(nil), line...)
+	for len(line) > 0 {
+		last := &line[len(line)-1]
+		runes := []rune(last.text)
+		if len(runes) == 0 {
+			line = line[:len(line)-1]
+			continue
+		}
+		cut := *last
+		cut.text = strings.TrimRight(string(runes[:len(runes)-1]), " ,.") + "…"
+		if spanWidth(append(line[:len(line)-1:len(line)-1], cut), p.size) <= width || len(runes) == 1 && len(line) == 1 {
+			return append(line[:len(line)-1:len(line)-1], cut)
+		}
+		last.text = string(runes[:len(runes)-1])
+	}
+	return line
+}
+
+func joinSpace(line []span) []span {
+	line = append([]span(nil), line...)
+	line[len(line)-1].text += " "
+	return line
+}
+
+// words splits the spans at spaces.
+func (p *prose) words() []word {
+	var words []word
+	open := false // the last word goes on
+	for _, s := range p.spans {
+		for i, part := range strings.Split(s.text, " ") {
+			if i > 0 {
+				open = false
+			}
+			if part == "" {
+				continue
+			}
+			piece := s
+			piece.text = part
+			w := measure(part, p.size, s.bold)
+			if open {
+				last := &words[len(words)-1]
+				last.pieces = append(last.pieces, piece)
+				last.width += w
+				continue
+			}
+			words = append(words, word{[]span{piece}, w})
+			open = true
+		}
+	}
+	return words
+}
+
+func measure(text string, size float32, bold bool) float32 {
+	return fyne.MeasureText(text, size, fyne.TextStyle{Bold: bold}).Width
+}
+
+func spanWidth(line []span, size float32) float32 {
+	var w float32
+	for _, s := range line {
+		w += measure(s.text, size, s.bold)
+	}
+	return w
+}
+
+func (p *prose) CreateRenderer() fyne.WidgetRenderer { return &proseRenderer{p: p} }
+
+type proseRenderer struct {
+	p     *prose
+	texts []fyne.CanvasObject
+}
+
+func (r *proseRenderer) Layout(size fyne.Size) {
+	p := r.p
+	lines := p.wrap(size.Width)
+	height := p.lineHeight()
+	top := float32(0)
+	if p.centred {
+		top = max(0, (size.Height-height*float32(len(lines)))/2)
+	}
+	r.texts = r.texts[:0]
+	for i, line := range lines {
+		x := float32(0)
+		switch p.align {
+		case fyne.TextAlignTrailing:
+			x = size.Width - spanWidth(line, p.size)
+		case fyne.TextAlignCenter:
+			x = (size.Width - spanWidth(line, p.size)) / 2
+		}
+		for _, s := range merge(line) {
+			name := s.color
+			if name == "" {
+				name = colInk
+			}
+			t := canvas.NewText(s.text, theme.Color(name))
+			t.TextSize = p.size
+			t.TextStyle.Bold = s.bold
+			t.Move(fyne.NewPos(x, top+float32(i)*height))
+			w := measure(s.text, p.size, s.bold)
+			t.Resize(fyne.NewSize(w, height))
+			x += w
+			r.texts = append(r.texts, t)
+		}
+	}
+}
+
+// merge joins neighbours of one colour and weight.
+func merge(line []span) []span {
+	var out []span
+	for _, s := range line {
+		if n := len(out); n > 0 && out[n-1].color == s.color && out[n-1].bold == s.bold {
+			out[n-1].text += s.text
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+func (r *proseRenderer) MinSize() fyne.Size           { return r.p.MinSize() }
+func (r *proseRenderer) Objects() []fyne.CanvasObject { return r.texts }
+func (r *proseRenderer) Destroy()                     {}
+func (r *proseRenderer) Refresh() {
+	r.Layout(r.p.Size())
+	canvas.Refresh(r.p)
+}

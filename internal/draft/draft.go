@@ -1,0 +1,147 @@
+package draft
+
+import (
+	"slices"
+
+	"reelworth/internal/scenario"
+)
+
+// Steps is how many changes can be undone before the oldest is forgotten.
+const Steps = 1000
+
+// Draft is a scenario file being worked on. It belongs to one goroutine.
+type Draft struct {
+	file  scenario.File
+	steps []step
+	at    int  // how many of the steps are in effect
+	saved int  // the position that is on disk; −1 when it cannot be reached any more
+	open  bool // the last step may still grow
+}
+
+// step replaces the scenarios before, from index, by after.
+type step struct {
+	name, field   string
+	index         int
+	before, after []scenario.Scenario
+}
+
+// New is a draft of f, unmodified.
+func New(f scenario.File) *Draft { return &Draft{file: f} }
+
+// File is the state now. It must not be changed.
+func (d *Draft) File() scenario.File { return d.file }
+
+// Scenario is the scenario at index.
+func (d *Draft) Scenario(index int) scenario.Scenario { return d.file.Scenarios[index] }
+
+// Change puts s in the place of the scenario at index. name says what was changed,
+// for the menu: "price of the reel". Changes of one field, one after another, are one
+// step until Seal; field names it, "" for a step of its own.
+func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
+	after := []scenario.Scenario{s}
+	if last := d.growing(field, index); last != nil {
+		last.after = after
+		d.splice(index, 1, after)
+		return
+	}
+	d.push(step{name, field, index, []scenario.Scenario{d.file.Scenarios[index]}, after})
+	d.open = field != ""
+}
+
+// Insert adds s before the scenario at index, or at the end.
+func (d *Draft) Insert(name string, index int, s scenario.Scenario) {
+	d.push(step{name: name, index: index, after: []scenario.Scenario{s}})
+}
+
+// Remove takes the scenario at index away.
+func (d *Draft) Remove(name string, index int) {
+	d.push(step{name: name, index: index, before: []scenario.Scenario{d.file.Scenarios[index]}})
+}
+
+// Seal ends the field edit under way: the next change of the field is a step of its own.
+func (d *Draft) Seal() { d.open = false }
+
+// Undo takes the last change back; index is the scenario it was about.
+func (d *Draft) Undo() (index int, ok bool) {
+	if d.at == 0 {
+		return 0, false
+	}
+	d.open = false
+	d.at--
+	s := d.steps[d.at]
+	d.splice(s.index, len(s.after), s.before)
+	return s.index, true
+}
+
+// Redo makes the last undone change again.
+func (d *Draft) Redo() (index int, ok bool) {
+	if d.at == len(d.steps) {
+		return 0, false
+	}
+	d.open = false
+	s := d.steps[d.at]
+	d.at++
+	d.splice(s.index, len(s.before), s.after)
+	return s.index, true
+}
+
+// UndoName is what Undo would take back, "" for nothing.
+func (d *Draft) UndoName() string {
+	if d.at == 0 {
+		return ""
+	}
+	return d.steps[d.at-1].name
+}
+
+// RedoName is what Redo would make again, "" for nothing.
+func (d *Draft) RedoName() string {
+	if d.at == len(d.steps) {
+		return ""
+	}
+	return d.steps[d.at].name
+}
+
+// Modified says whether the state now differs from the saved one.
+func (d *Draft) Modified() bool { return d.at != d.saved }
+
+// Saved marks the state now as the one on disk.
+func (d *Draft) Saved() {
+	d.saved = d.at
+	d.open = false
+}
+
+// growing is the last step when it is still open and about this field.
+func (d *Draft) growing(field string, index int) *step {
+	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || d.at == d.saved {
+		return nil
+	}
+	last := &d.steps[d.at-1]
+	if last.field != field || last.index != index {
+		return nil
+	}
+	return last
+}
+
+func (d *Draft) push(s step) {
+	if d.saved > d.at {
+		d.saved = -1 // the saved state is among the steps dropped now
+	}
+	d.steps = append(d.steps[:d.at], s)
+	d.splice(s.index, len(s.before), s.after)
+	d.at++
+	d.open = false
+	if extra := len(d.steps) - Steps; extra > 0 {
+		d.steps = slices.Delete(d.steps, 0, extra)
+		d.at -= extra
+		d.saved = max(d.saved-extra, -1)
+	}
+}
+
+// splice replaces n scenarios from index by with, leaving earlier files untouched.
+func (d *Draft) splice(index, n int, with []scenario.Scenario) {
+	was := d.file.Scenarios
+	now := make([]scenario.Scenario, 0, len(was)-n+len(with))
+	now = append(now, was[:index]...)
+	now = append(now, with...)
+	d.file.Scenarios = append(now, was[index+n:]...)
+}

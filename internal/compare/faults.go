@@ -1,0 +1,76 @@
+package compare
+
+import (
+	"strings"
+
+	"reelworth/internal/scenario"
+)
+
+// spoilt is what the faults of a scenario make unusable.
+type spoilt struct {
+	whole      *Fault
+	loading    *Fault
+	baseline   bool
+	offers     map[int]*Fault
+	rates      map[int]*Fault
+	developing map[string]*Fault // by the name of the process
+}
+
+// sortFaults keeps the first fault of each part.
+func sortFaults(s *scenario.Scenario, faults []scenario.Fault) spoilt {
+	sp := spoilt{offers: map[int]*Fault{}, rates: map[int]*Fault{}, developing: map[string]*Fault{}}
+	for _, f := range faults {
+		i := f.Place.Index
+		switch f.Place.Part {
+		case scenario.PartFile, scenario.PartWhole:
+			keep(&sp.whole, f)
+		case scenario.PartLoading:
+			keep(&sp.loading, f)
+		case scenario.PartBaseline:
+			sp.baseline = true
+		case scenario.PartOffer:
+			keepAt(sp.offers, i, f)
+		case scenario.PartRate:
+			keepAt(sp.rates, i, f)
+		case scenario.PartDeveloping:
+			if i >= 0 && i < len(s.Developing) {
+				keepAt(sp.developing, s.Developing[i].Name, f)
+			}
+		}
+	}
+	return sp
+}
+
+// offer is why an offer cannot be computed whatever else is sound, or nil.
+func (sp *spoilt) offer(i int) *Fault {
+	if sp.whole != nil {
+		return sp.whole
+	}
+	return sp.offers[i]
+}
+
+func keep(slot **Fault, f scenario.Fault) {
+	if *slot == nil {
+		*slot = badInput(fieldOf(f.Path), f.Wrong)
+	}
+}
+
+func keepAt[K comparable](m map[K]*Fault, key K, f scenario.Fault) {
+	if m[key] == nil {
+		m[key] = badInput(fieldOf(f.Path), f.Wrong)
+	}
+}
+
+// badInput is the fault of a field that makes no sense.
+func badInput(key, text string) *Fault { return &Fault{Code: FaultInput, Key: key, Text: text} }
+
+// fieldOf is the key of a fault without the table it stands in: "reel.exposures" of
+// "offer[2].reel.exposures".
+func fieldOf(path string) string {
+	for _, table := range []string{"scenario[", "offer["} {
+		if rest, ok := strings.CutPrefix(path, table); ok {
+			_, path, _ = strings.Cut(rest, ".")
+		}
+	}
+	return path
+}

@@ -1,0 +1,69 @@
+package compare
+
+import (
+	"errors"
+	"fmt"
+
+	"reelworth/internal/exact"
+	"reelworth/internal/film"
+	"reelworth/internal/scenario"
+)
+
+// reelYield is what one reel gives once it is cut and loaded.
+func reelYield(r *scenario.Reel) (Yield, *Fault) {
+	if r == nil {
+		return Yield{}, badInput("reel", "it says nothing about how the reel is cut")
+	}
+	shape, fault := reelShape(r)
+	if fault != nil {
+		return Yield{}, fault
+	}
+	cut, err := film.Divide(shape)
+	var short *film.TooShort
+	switch {
+	case errors.As(err, &short):
+		return Yield{}, &Fault{FaultNoYield, "reel.length", err.Error()}
+	case err != nil:
+		return Yield{}, badInput("reel", err.Error())
+	}
+	y := Yield{Exposures: int(cut.Exposures()), Cassettes: int(cut.Cassettes()), Cut: &cut}
+	sound := exact.Int(100).Sub(exact.FromDecimal(r.SpoiledPercent)).Percent()
+	y.Good = exact.Int(int64(y.Exposures)).Mul(sound)
+	if y.Good.Sign() <= 0 {
+		return Yield{}, &Fault{FaultNoYield, "reel.spoiled_percent", "every exposure is spoiled"}
+	}
+	return y, nil
+}
+
+// reelShape is the reel in the terms of package film.
+func reelShape(r *scenario.Reel) (film.Reel, *Fault) {
+	unit, ok := map[scenario.LengthUnit]exact.Fraction{scenario.Feet: film.Foot, scenario.Metres: film.Metre}[r.LengthUnit]
+	if !ok {
+		return film.Reel{}, badInput("reel.length_unit", `the length is neither in "ft" nor in "m"`)
+	}
+	pitch := film.LongPitch
+	if r.Pitch == scenario.ShortPitch {
+		pitch = film.ShortPitch
+	}
+	if r.Exposures < 1 {
+		return film.Reel{}, badInput("reel.exposures", "a cassette needs at least 1 exposure")
+	}
+	return film.Reel{
+		Length: exact.FromDecimal(r.Length).Mul(unit), Pitch: pitch, Exposures: r.Exposures,
+		Leader: exact.FromDecimal(r.LeaderMM), Trailer: exact.FromDecimal(r.TrailerMM), Fogged: exact.FromDecimal(r.FoggedMM),
+		StartWaste: exact.FromDecimal(r.StartWasteMM), EndWaste: exact.FromDecimal(r.EndWasteMM),
+		TestExposures: r.TestExposures, ShortestRollWanted: r.ShortRollFrom,
+	}, nil
+}
+
+// boxedYield is what one pack of ready-made rolls gives.
+func boxedYield(b *scenario.Boxed) (Yield, *Fault) {
+	switch {
+	case b == nil:
+		return Yield{}, badInput("boxed", "it says nothing about what a pack holds")
+	case b.RollsPerPack < 1 || b.Exposures < 1:
+		return Yield{}, &Fault{FaultNoYield, "boxed", fmt.Sprintf("a pack of %d rolls with %d exposures gives nothing to shoot", b.RollsPerPack, b.Exposures)}
+	}
+	good := exact.Int(int64(b.RollsPerPack)).Mul(exact.Int(int64(b.Exposures)))
+	return Yield{Exposures: int(toInt64(good)), Good: good, Cassettes: b.RollsPerPack}, nil
+}

@@ -1,0 +1,46 @@
+package main
+
+import (
+	"os"
+	"os/exec"
+	"strings"
+)
+
+// The tags everything is built with: one set everywhere, since another set
+// compiles all of the window's C again, for minutes.
+const (
+	windowTags   = "migrated_fynedo"         // the real window, which needs C
+	headlessTags = "ci,migrated_fynedo"      // the window drawn in memory, without C
+	journeyTags  = "migrated_fynedo,journey" // the real window, driven from outside
+)
+
+// goWindow is a go command that compiles C, goHeadless one that does without.
+func goWindow(args ...string) *exec.Cmd   { return goCommand("CGO_ENABLED=1", args...) }
+func goHeadless(args ...string) *exec.Cmd { return goCommand("CGO_ENABLED=0", args...) }
+
+func goCommand(cgo string, args ...string) *exec.Cmd {
+	cmd := exec.Command("go", args...)
+	cmd.Env = append(os.Environ(), cgo)
+	return cmd
+}
+
+// inTerminal lets a command speak and listen where this program does.
+func inTerminal(cmd *exec.Cmd) *exec.Cmd {
+	cmd.Stdin, cmd.Stdout, cmd.Stderr = os.Stdin, os.Stdout, os.Stderr
+	return cmd
+}
+
+// packages lists this project's packages, as "./internal/film".
+func packages() ([]string, error) {
+	out, err := goHeadless("list", "-tags", headlessTags, "-f", "{{.ImportPath}}", "./...").Output()
+	if err != nil {
+		return nil, err
+	}
+	var found []string
+	for _, path := range strings.Fields(string(out)) {
+		if _, below, ok := strings.Cut(path, "/"); ok {
+			found = append(found, "./"+below)
+		}
+	}
+	return found, nil
+}

@@ -1,0 +1,90 @@
+package main
+
+// need is one thing the machine must have, and where to get it. It is there when
+// every part that is set is found: one of the programs, the header and library,
+// one of the files.
+type need struct {
+	what     string
+	compiler bool     // the C compiler the go command would call
+	programs []string // any one of them, on the PATH
+	header   string   // as a C program includes it
+	library  string   // as the linker is told, without -l
+	files    []string // patterns; one match is enough
+	packages map[manager]string
+}
+
+// manager is a system's way to install packages.
+type manager string
+
+const (
+	apt    manager = "apt-get" // Debian, Ubuntu
+	dnf    manager = "dnf"     // Fedora
+	pacman manager = "pacman"  // Arch
+	brew   manager = "brew"    // macOS
+	none   manager = ""        // another one, or none
+)
+
+// systemsOwn stands for a package that no package manager brings: on macOS the
+// compiler comes with Apple's command line tools.
+const systemsOwn = "xcode-select"
+
+// buildNeeds are what the window is compiled with. Package names: Debian 12,
+// Fedora 42, Arch; the headers are those that Fyne's window library includes.
+var buildNeeds = []need{
+	{what: "a C compiler", compiler: true,
+		packages: map[manager]string{apt: "gcc", dnf: "gcc", pacman: "gcc", brew: systemsOwn}},
+	{what: "the C library's headers", header: "stdlib.h",
+		packages: map[manager]string{apt: "libc6-dev", dnf: "glibc-devel", pacman: "glibc", brew: systemsOwn}},
+	{what: "pkg-config", programs: []string{"pkg-config", "pkgconf"},
+		packages: map[manager]string{apt: "pkg-config", dnf: "pkgconf-pkg-config", pacman: "pkgconf"}},
+	{what: "OpenGL, to build with", header: "GL/gl.h", library: "GL",
+		packages: map[manager]string{apt: "libgl1-mesa-dev", dnf: "mesa-libGL-devel", pacman: "libglvnd"}},
+	{what: "X11, to build with", header: "X11/Xlib.h", library: "X11",
+		packages: map[manager]string{apt: "libx11-dev", dnf: "libX11-devel", pacman: "libx11"}},
+	{what: "X11 cursors", header: "X11/Xcursor/Xcursor.h", library: "Xcursor",
+		packages: map[manager]string{apt: "libxcursor-dev", dnf: "libXcursor-devel", pacman: "libxcursor"}},
+	{what: "X11 screen sizes", header: "X11/extensions/Xrandr.h", library: "Xrandr",
+		packages: map[manager]string{apt: "libxrandr-dev", dnf: "libXrandr-devel", pacman: "libxrandr"}},
+	{what: "X11 several screens", header: "X11/extensions/Xinerama.h", library: "Xinerama",
+		packages: map[manager]string{apt: "libxinerama-dev", dnf: "libXinerama-devel", pacman: "libxinerama"}},
+	{what: "X11 input", header: "X11/extensions/XInput2.h", library: "Xi",
+		packages: map[manager]string{apt: "libxi-dev", dnf: "libXi-devel", pacman: "libxi"}},
+	{what: "X11 video modes", header: "X11/extensions/xf86vmode.h", library: "Xxf86vm",
+		packages: map[manager]string{apt: "libxxf86vm-dev", dnf: "libXxf86vm-devel", pacman: "libxxf86vm"}},
+	{what: "OpenGL drivers, to run with", files: []string{
+		"/usr/lib/*/dri/*_dri.so", "/usr/lib/dri/*_dri.so", "/usr/lib64/dri/*_dri.so",
+		"/usr/lib/*/libgallium*.so*", "/usr/lib/libgallium*.so*", "/usr/lib64/libgallium*.so*", "/run/opengl-driver/lib"},
+		packages: map[manager]string{apt: "libgl1-mesa-dri", dnf: "mesa-dri-drivers", pacman: "mesa"}},
+}
+
+// journeyNeeds drive the real window on a screen of its own.
+var journeyNeeds = []need{
+	{what: "Xvfb, a screen without a monitor", programs: []string{"Xvfb"},
+		packages: map[manager]string{apt: "xvfb", dnf: "xorg-x11-server-Xvfb", pacman: "xorg-server-xvfb"}},
+	{what: "xdotool, a hand on mouse and keys", programs: []string{"xdotool"},
+		packages: map[manager]string{apt: "xdotool", dnf: "xdotool", pacman: "xdotool"}},
+	{what: "openbox, a window manager", programs: []string{"openbox"},
+		packages: map[manager]string{apt: "openbox", dnf: "openbox", pacman: "openbox"}},
+}
+
+// readerNeeds read back, in the tests, what the program exports: programs of
+// other houses, so that a file is judged by somebody else.
+var readerNeeds = []need{
+	// "convert" alone proves little: other programs bear that name.
+	{what: "ImageMagick", programs: []string{"magick", "mogrify"},
+		packages: map[manager]string{apt: "imagemagick", dnf: "ImageMagick", pacman: "imagemagick", brew: "imagemagick"}},
+	{what: "rsvg-convert, a reader of SVG", programs: []string{"rsvg-convert"},
+		packages: map[manager]string{apt: "librsvg2-bin", dnf: "librsvg2-tools", pacman: "librsvg", brew: "librsvg"}},
+	{what: "pdftotext and pdftoppm, readers of PDF", programs: []string{"pdftotext"},
+		packages: map[manager]string{apt: "poppler-utils", dnf: "poppler-utils", pacman: "poppler", brew: "poppler"}},
+}
+
+// needsOn gives the build needs that apply to an operating system: macOS and
+// Windows bring their own graphics and ask only for a compiler.
+func needsOn(goos string) []need {
+	switch goos {
+	case "darwin", "windows":
+		return buildNeeds[:1]
+	}
+	return buildNeeds
+}

@@ -1,0 +1,70 @@
+package walls
+
+// module is this project's own name in an import.
+const module = "reelworth"
+
+// floors places every package. A package imports only from floors below its own,
+// so that data flows one way and each part can be understood by what is under it.
+// A new package gets a line here, and a sentence in DEVELOPERS.md.
+var floors = map[string]int{
+	"assets":           0, // typeface, icon
+	"internal/exact":   0, // fractions
+	"internal/palette": 0, // colours
+	"internal/walls":   0, // this
+
+	"internal/film":  1, // how a reel divides
+	"internal/money": 1, // currencies, quotes, numbers by locale
+
+	"internal/scenario": 2, // what the user says
+
+	"internal/compare": 3, // what follows from it
+	"internal/draft":   3, // a file being worked on, its undo
+	"internal/library": 3, // a file on disk
+	"internal/rates":   3, // published rate files
+
+	"internal/words": 4, // every sentence
+
+	"internal/figure": 5, // drawings
+	"internal/report": 5, // tables
+
+	"internal/desk": 6, // the window
+
+	"internal/desk/shots": 7, // pictures of the window
+	"cmd/reelworth":       7,
+	"cmd/reelworth-cli":   7,
+	"cmd/dev":             7,
+
+	// Goes when every library in go.mod has its user.
+	"internal/hold": 0,
+}
+
+// room says where a library may be imported.
+type room struct {
+	library string   // this import path and all below it
+	in      []string // these packages and all below them
+	tests   bool     // and any test
+	why     string
+}
+
+var rooms = []room{
+	{library: "fyne.io", in: []string{"internal/desk", "cmd/reelworth", "internal/hold"},
+		why: "the toolkit stays in the window, so that everything else runs without one"},
+	{library: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure", "internal/hold"}, tests: true,
+		why: "it compares pictures in tests"},
+	{library: "gonum.org", in: []string{"internal/figure", "internal/hold"},
+		why: "one package draws"},
+	{library: "net/url", in: []string{"internal", "cmd"},
+		why: "it only takes addresses apart"},
+	{library: "net", in: []string{"internal/rates"},
+		why: "the program keeps to itself: nothing else may reach the network"},
+	{library: "C", in: nil,
+		why: "C comes in through the toolkit only, so that everything else builds without a compiler"},
+}
+
+// standardOnly are packages that import nothing but Go's own library.
+var standardOnly = map[string]string{
+	"cmd/dev": "it has to run on a machine that can build nothing else yet",
+}
+
+// top is all that may stand at the project's top, dot files aside.
+var top = []string{"cmd", "internal", "assets", "testdata", "go.mod", "go.sum", "README.md", "DEVELOPERS.md", "FyneApp.toml"}

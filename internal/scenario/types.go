@@ -19,6 +19,7 @@ type Maybe struct {
 //	toml:"key"        the key in the file
 //	rule:"..."        comma-separated:
 //	  required        must be there (text: must not be empty)
+//	  required-for=w  must be there where the table's way is w
 //	  min=, max=      inclusive bounds
 //	  above=, below=  exclusive bounds
 //	  one-of=a|b      the words allowed
@@ -47,7 +48,7 @@ type Scenario struct {
 	RollExposures int          `toml:"roll_exposures" rule:"min=1,max=100" default:"36"`
 	Baseline      string       `toml:"baseline" rule:"required"`
 	Rates         []Rate       `toml:"rate"`
-	Shooting      Shooting     `toml:"shooting"`
+	Shooting      Shooting     `toml:"shooting" rule:"required"`
 	Border        Border       `toml:"border"`
 	Loading       Loading      `toml:"loading"`
 	Developing    []Developing `toml:"developing"`
@@ -122,9 +123,9 @@ const (
 type Developing struct {
 	Name                string      `toml:"name" rule:"required"`
 	Way                 Way         `toml:"way" rule:"required,one-of=lab|home"`
-	Price               Decimal     `toml:"price" rule:"min=0"`
-	ChemistryPrice      Decimal     `toml:"chemistry_price" rule:"min=0"`
-	ChemistryRolls      int         `toml:"chemistry_rolls" rule:"min=1" default:"1"`
+	Price               Decimal     `toml:"price" rule:"required-for=lab,min=0"`
+	ChemistryPrice      Decimal     `toml:"chemistry_price" rule:"required-for=home,min=0"`
+	ChemistryRolls      int         `toml:"chemistry_rolls" rule:"required-for=home,min=1" default:"1"`
 	ChemistryKeepsMonth Maybe       `toml:"chemistry_keeps_months" rule:"above=0"`
 	ExtraPerRoll        Decimal     `toml:"extra_per_roll" rule:"min=0"`
 	MinutesPerRoll      Decimal     `toml:"minutes_per_roll" rule:"min=0"`

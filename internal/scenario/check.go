@@ -1,0 +1,244 @@
+package scenario
+
+import (
+	"errors"
+	"fmt"
+	"reflect"
+
+	"reelworth/internal/exact"
+	"reelworth/internal/film"
+	"reelworth/internal/money"
+)
+
+// Check reports what is wrong with a scenario that did not come from a file, by the
+// same rules. Lines are 0.
+func Check(s Scenario) []Fault {
+	var faults []Fault
+	r := &reporter{faults: &faults}
+	for _, l := range []struct {
+		key       string
+		have, max int
+	}{{"rate", len(s.Rates), MaxRates}, {"offer", len(s.Offers), MaxOffers}} {
+		if l.have > l.max {
+			r.fault([]step{element(l.key, l.max)}, fmt.Sprintf("there are %d, more than %d in one scenario", l.have, l.max), "move some to another scenario")
+		}
+	}
+	check(&s, r)
+	return finish(faults)
+}
+
+// check holds a scenario to the rules of its fields, then to what only makes sense
+// together. A key with a fault gets no second one.
+func check(s *Scenario, r *reporter) {
+	c := checker{reporter: r}
+	c.table(tableOf(reflect.TypeFor[Scenario]()), reflect.ValueOf(s).Elem())
+	checkRates(s, r)
+	checkEquipment(s.Loading.Equipment, []step{key("loading")}, r)
+	for i := range s.Developing {
+		checkEquipment(s.Developing[i].Equipment, []step{element("developing", i)}, r)
+	}
+	checkProcessNames(s, r)
+	checkOfferNames(s, r)
+	routes := map[string]error{}
+	for i := range s.Offers {
+		checkOffer(s, i, r, routes)
+	}
+	checkBaseline(s, r)
+}
+
+func checkRates(s *Scenario, r *reporter) {
+	type pair [2]string
+	pairs := make(map[pair][]int, len(s.Rates))
+	for i, q := range s.Rates {
+		at := []step{element("rate", i)}
+		if q.One == q.In && q.One != "" {
+			r.fault(sub(at, key("in")), "both sides are "+quote(q.In), "write two different currencies, or take this rate out")
+			continue
+		}
+		p := pair{min(q.One, q.In), max(q.One, q.In)}
+		pairs[p] = append(pairs[p], i)
+	}
+	for i, q := range s.Rates {
+		same := pairs[pair{min(q.One, q.In), max(q.One, q.In)}]
+		if len(same) < 2 || q.One == "" || q.In == "" {
+			continue
+		}
+		other := same[0]
+		if other == i {
+			other = same[1]
+		}
+		r.fault([]step{element("rate", i)}, fmt.Sprintf("%s and %s have another rate, rate[%d]", q.One, q.In, other+1), "keep one of the two")
+	}
+}
+
+func checkEquipment(list []Equipment, in []step, r *reporter) {
+	for i, e := range list {
+		at := sub(in, element("equipment", i))
+		if e.Resale.Cmp(e.Price) > 0 && !r.isBad(sub(at, key("price"))) {
+			r.fault(sub(at, key("resale")), fmt.Sprintf("%s is more than the price, %s", spell(e.Resale), spell(e.Price)), "write at most the price")
+		}
+	}
+}
+
+// checkProcessNames faults every process of a name that another has, because an
+// offer that names it could mean either.
+func checkProcessNames(s *Scenario, r *reporter) {
+	count := map[string]int{}
+	for _, d := range s.Developing {
+		count[d.Name]++
+	}
+	for i, d := range s.Developing {
+		if count[d.Name] > 1 && d.Name != "" {
+			r.fault([]step{element("developing", i), key("name")}, "another process is named "+quote(d.Name)+" too", "give each a name of its own")
+		}
+	}
+}
+
+// checkOfferNames faults the later offers of a name; the first can stand.
+func checkOfferNames(s *Scenario, r *reporter) {
+	first := make(map[string]int, len(s.Offers))
+	for i, o := range s.Offers {
+		j, taken := first[o.Name]
+		if taken && o.Name != "" {
+			r.fault([]step{element("offer", i), key("name")}, fmt.Sprintf("offer[%d] is named %s too", j+1, quote(o.Name)), "give each offer a name of its own")
+		} else {
+			first[o.Name] = i
+		}
+	}
+}
+
+func checkScenarioNames(list []Scenario, reporters []reporter) {
+	first := make(map[string]int, len(list))
+	for i, s := range list {
+		j, taken := first[s.Name]
+		if taken && s.Name != "" {
+			reporters[i].fault([]step{key("name")}, fmt.Sprintf("scenario[%d] has this name too", j+1), "give each scenario a name of its own")
+		} else {
+			first[s.Name] = i
+		}
+	}
+}
+
+func checkBaseline(s *Scenario, r *reporter) {
+	for _, o := range s.Offers {
+		if o.Name == s.Baseline {
+			return
+		}
+	}
+	remedy := "add the offer that the others are compared with"
+	if len(s.Offers) > 0 && s.Offers[0].Name != "" {
+		remedy = "write the name of one of the offers, such as " + quote(s.Offers[0].Name)
+	}
+	r.fault([]step{key("baseline")}, "no offer is named "+quote(s.Baseline), remedy)
+}
+
+// checkOffer checks what an offer refers to and what kind it is. routes remembers
+// the currencies already looked up.
+func checkOffer(s *Scenario, i int, r *reporter, routes map[string]error) {
+	o, at := &s.Offers[i], element("offer", i)
+	if o.Developing != "" && !hasProcess(s, o.Developing) {
+		remedy := "add a [[scenario.developing]] of that name, or leave the key out"
+		if len(s.Developing) > 0 {
+			remedy = "write the name of a process, such as " + quote(s.Developing[0].Name) + ", or leave the key out"
+		}
+		r.fault([]step{at, key("developing")}, "no process is named "+quote(o.Developing), remedy)
+	}
+	checkRoute(s, o, at, r, routes)
+	checkKind(o, at, r)
+	if o.Kind == KindReel && o.Reel != nil {
+		checkYield(o.Reel, []step{at, key("reel")}, r)
+	}
+}
+
+func hasProcess(s *Scenario, name string) bool {
+	for i := range s.Developing {
+		if s.Developing[i].Name == name {
+			return true
+		}
+	}
+	return false
+}
+
+// checkRoute looks for the way from the seller's currency to the home currency. A
+// pair quoted twice is a fault of its quotes, not of the offer.
+func checkRoute(s *Scenario, o *Offer, at step, r *reporter, routes map[string]error) {
+	_, known := money.Digits(o.Currency)
+	_, home := money.Digits(s.Home)
+	if !known || !home {
+		return
+	}
+	err, looked := routes[o.Currency]
+	if !looked {
+		_, err = bookOf(s).Route(o.Currency, s.Home)
+		routes[o.Currency] = err
+	}
+	var none *money.NoRate
+	if errors.As(err, &none) {
+		r.fault([]step{at, key("currency")}, fmt.Sprintf("no rate between %s and %s", none.From, none.To),
+			fmt.Sprintf("add a [[scenario.rate]] with one = %q and in = %q", none.From, none.To))
+	}
+}
+
+func bookOf(s *Scenario) money.Book {
+	b := money.Book{Home: s.Home, Quotes: make([]money.Quote, len(s.Rates))}
+	for i, q := range s.Rates {
+		b.Quotes[i] = money.Quote{One: q.One, Equals: q.Equals, In: q.In}
+	}
+	return b
+}
+
+// checkKind sees that an offer has the table of its kind and no other.
+func checkKind(o *Offer, at step, r *reporter) {
+	have := map[Kind]bool{KindReel: o.Reel != nil, KindBoxed: o.Boxed != nil}
+	need := map[Kind]string{
+		KindReel:  "write a [scenario.offer.reel] table with length, length_unit and exposures",
+		KindBoxed: "write a [scenario.offer.boxed] table with exposures",
+	}
+	if need[o.Kind] == "" {
+		return
+	}
+	for _, k := range []Kind{KindReel, KindBoxed} {
+		switch p := []step{at, key(string(k))}; {
+		case k == o.Kind && !have[k]:
+			r.fault(p, "is missing", need[k])
+		case k != o.Kind && have[k]:
+			r.fault(p, fmt.Sprintf("does not belong in an offer of kind %q", o.Kind), "take the table out, or write kind = "+fmt.Sprintf("%q", k))
+		}
+	}
+}
+
+// checkYield faults a reel that fills no cassette.
+func checkYield(reel *Reel, at []step, r *reporter) {
+	if r.isBad(at) {
+		return
+	}
+	_, err := film.Divide(reel.Cutting())
+	var short *film.TooShort
+	if errors.As(err, &short) {
+		r.fault(sub(at, key("length")), "the reel gives no roll: "+short.Missing.Text(1)+" mm are missing to the shortest roll that would be loaded",
+			"write a longer length, fewer exposures, or less waste")
+	}
+}
+
+// Cutting is the reel as it is divided into cassettes, in millimetres.
+func (r *Reel) Cutting() film.Reel {
+	unit, pitch := film.Metre, film.LongPitch
+	if r.LengthUnit == Feet {
+		unit = film.Foot
+	}
+	if r.Pitch == ShortPitch {
+		pitch = film.ShortPitch
+	}
+	return film.Reel{
+		Length:             exact.FromDecimal(r.Length).Mul(unit),
+		Pitch:              pitch,
+		Exposures:          r.Exposures,
+		Leader:             exact.FromDecimal(r.LeaderMM),
+		Trailer:            exact.FromDecimal(r.TrailerMM),
+		Fogged:             exact.FromDecimal(r.FoggedMM),
+		StartWaste:         exact.FromDecimal(r.StartWasteMM),
+		EndWaste:           exact.FromDecimal(r.EndWasteMM),
+		TestExposures:      r.TestExposures,
+		ShortestRollWanted: r.ShortRollFrom,
+	}
+}

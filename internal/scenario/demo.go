@@ -1,0 +1,13 @@
+package scenario
+
+import _ "embed"
+
+//go:embed demo.toml
+var demo []byte
+
+// Demo is the built-in demo: a made-up photographer's year in a made-up harbour
+// town. Each call gives a new value.
+func Demo() File {
+	f, _ := Read(demo)
+	return f
+}

@@ -1,0 +1,156 @@
+package scenario
+
+import (
+	"fmt"
+	"maps"
+	"reflect"
+	"slices"
+	"strings"
+)
+
+// Verbatim is a number, a date or a truth value of an unknown key, as it is spelt in
+// the file, so that 14.80 stays 14.80.
+type Verbatim string
+
+// Notice is something odd in a file that is no fault.
+type Notice struct {
+	Path string // as in Fault, from the top of the file: "scenario[1].offer[2].colour"
+	Line int
+	Text string // what is odd, and what may be meant
+}
+
+// Report is the notice as "file:line: key: what is odd".
+func (n Notice) Report(file string) string {
+	return fmt.Sprintf("%s:%d: %s: %s", file, n.Line, n.Path, n.Text)
+}
+
+// extra keeps what a table holds beyond its fields; nil when nothing.
+func (r *reader) extra(t *table, m map[string]any, n *node) Extra {
+	var e Extra
+	for k, v := range m {
+		if !t.keys[k] {
+			if e == nil {
+				e = Extra{}
+			}
+			e[k] = keep(v, n.child(k))
+		}
+	}
+	return e
+}
+
+// keep is a decoded value as Extra holds it: text, Verbatim, lists and tables.
+func keep(v any, n *node) any {
+	switch x := v.(type) {
+	case string:
+		return x
+	case map[string]any:
+		out := make(map[string]any, len(x))
+		for k, e := range x {
+			out[k] = keep(e, n.child(k))
+		}
+		return out
+	case []map[string]any:
+		out := make([]any, len(x))
+		for i, e := range x {
+			out[i] = keep(e, n.item(i))
+		}
+		return out
+	case []any:
+		out := make([]any, len(x))
+		for i, e := range x {
+			out[i] = keep(e, n.item(i))
+		}
+		return out
+	}
+	return Verbatim(n.spelt())
+}
+
+// Unknown names the keys of a file that this version does not know, such as
+// "scenario[1].offer[2].colour". They are kept when the file is written.
+func Unknown(f File) []string {
+	var names []string
+	eachUnknown(f, func(p []step, _ *table) { names = append(names, pathText(p)) })
+	return names
+}
+
+// eachUnknown visits the unknown keys table by table, with the table each is in.
+func eachUnknown(f File, visit func(p []step, in *table)) {
+	var walk func(t *table, v reflect.Value, p []step)
+	walk = func(t *table, v reflect.Value, p []step) {
+		if e := v.Field(t.extra).Interface().(Extra); len(e) > 0 {
+			for _, k := range slices.Sorted(maps.Keys(e)) {
+				visit(append(p, key(k)), t)
+			}
+		}
+		for i := range t.fields {
+			field := &t.fields[i]
+			fv := v.Field(field.index)
+			switch field.form {
+			case formTable:
+				walk(field.table, fv, append(p, key(field.key)))
+			case formPointer:
+				if !fv.IsNil() {
+					walk(field.table, fv.Elem(), append(p, key(field.key)))
+				}
+			case formTables:
+				for i := range fv.Len() {
+					walk(field.table, fv.Index(i), append(p, element(field.key, i)))
+				}
+			}
+		}
+	}
+	walk(tableOf(reflect.TypeFor[File]()), reflect.ValueOf(f), nil)
+}
+
+// notices names the unknown keys with their lines, in the order of the file.
+func notices(f File, root *node) []Notice {
+	var list []Notice
+	eachUnknown(f, func(p []step, in *table) {
+		if len(list) >= maxFaults {
+			return
+		}
+		n := Notice{Path: pathText(p), Line: root.find(p).line, Text: "this key is unknown; it is kept but counts for nothing"}
+		if near := nearest(p[len(p)-1].key, in); near != "" {
+			n.Text += "; perhaps " + near + " is meant"
+		}
+		list = append(list, n)
+	})
+	slices.SortStableFunc(list, func(a, b Notice) int { return a.Line - b.Line })
+	return list
+}
+
+// nearest is the field of a table that a key is most likely a slip for, or "".
+func nearest(k string, in *table) string {
+	if len(k) > 40 {
+		return ""
+	}
+	best, most := "", 3 // slips
+	for _, f := range in.fields {
+		if d := slips(strings.ToLower(k), f.key); d < most && d < len(f.key)/2 {
+			best, most = f.key, d
+		}
+	}
+	return best
+}
+
+// slips is how many letters must be put in, taken out or changed to make a into b
+// (the Levenshtein distance).
+func slips(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		diagonal := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			cost := diagonal
+			if a[i] != b[j] {
+				cost++
+			}
+			diagonal = row[j+1]
+			row[j+1] = min(cost, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
+}

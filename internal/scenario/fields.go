@@ -1,0 +1,234 @@
+package scenario
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+	"sync"
+
+	"github.com/shopspring/decimal"
+)
+
+// Field is one key of the file: what it is called, what it holds, what is allowed
+// and what it means when it is missing.
+type Field struct {
+	// Table is the path of the table, such as "scenario.offer.reel"; "" at the top.
+	Table   string
+	Key     string
+	Type    reflect.Type
+	Rule    Rule
+	Default string // "" for the type's zero value
+}
+
+// Rule is what a field's value must keep to.
+type Rule struct {
+	Required    bool
+	RequiredFor Way // required only in a process of this way
+	// Bounds, nil where there is none. Min and Max are inside, Above and Below outside.
+	Min, Max, Above, Below *Decimal
+	OneOf                  []string
+	Currency               bool
+}
+
+// Fields lists every field of the file, table by table in the order they are
+// written. Tables themselves are not listed.
+func Fields() []Field {
+	var list []Field
+	var walk func(t *table, path string)
+	walk = func(t *table, path string) {
+		for _, f := range t.fields {
+			if f.table == nil {
+				list = append(list, Field{path, f.key, f.typ, f.rule, f.defaultText})
+			}
+		}
+		for _, f := range t.fields {
+			if f.table != nil {
+				walk(f.table, strings.TrimPrefix(path+"."+f.key, "."))
+			}
+		}
+	}
+	walk(tableOf(reflect.TypeFor[File]()), "")
+	return list
+}
+
+// Defaults is a new value of one of the table types (Offer, Reel, Developing …)
+// with every default filled in.
+func Defaults[T any]() T {
+	var v T
+	tableOf(reflect.TypeFor[T]()).setDefaults(reflect.ValueOf(&v).Elem())
+	return v
+}
+
+// form is the kind of value a field holds.
+type form int
+
+const (
+	formText form = iota
+	formWhole
+	formTruth
+	formNumber  // Decimal
+	formMaybe   // Maybe
+	formNumbers // [12]Decimal
+	formMonth
+	formDate
+	formTable   // a struct
+	formPointer // a struct that may be missing
+	formTables  // a slice of structs
+)
+
+// table is what the tags of one struct type say.
+type table struct {
+	typ    reflect.Type
+	fields []field
+	keys   map[string]bool
+	extra  int // index of the Extra field
+}
+
+// field is what the tags of one struct field say.
+type field struct {
+	index        int
+	key          string
+	typ          reflect.Type
+	form         form
+	rule         Rule
+	defaultText  string
+	defaultValue reflect.Value // of typ; of no use in tables
+	table        *table        // of forms that hold tables
+}
+
+var tables sync.Map // reflect.Type → *table
+
+// tableOf reads the tags of a struct type, once. A tag that cannot be read is a
+// mistake in this package, so it panics.
+func tableOf(typ reflect.Type) *table {
+	if t, ok := tables.Load(typ); ok {
+		return t.(*table)
+	}
+	t := &table{typ: typ, keys: map[string]bool{}}
+	for i := range typ.NumField() {
+		sf := typ.Field(i)
+		if sf.Type == reflect.TypeFor[Extra]() {
+			t.extra = i
+			continue
+		}
+		f := newField(i, sf)
+		t.keys[f.key] = true
+		t.fields = append(t.fields, f)
+	}
+	tables.Store(typ, t)
+	return t
+}
+
+func newField(i int, sf reflect.StructField) field {
+	f := field{index: i, key: sf.Tag.Get("toml"), typ: sf.Type, defaultText: sf.Tag.Get("default")}
+	f.rule = parseRule(sf.Tag.Get("rule"))
+	f.form, f.table = formOf(sf.Type)
+	f.defaultValue = reflect.New(sf.Type).Elem()
+	if f.defaultText != "" {
+		f.defaultValue.Set(parseDefault(f.form, f.defaultText).Convert(sf.Type))
+	}
+	return f
+}
+
+func formOf(typ reflect.Type) (form, *table) {
+	switch typ {
+	case reflect.TypeFor[Decimal]():
+		return formNumber, nil
+	case reflect.TypeFor[Maybe]():
+		return formMaybe, nil
+	case reflect.TypeFor[[12]Decimal]():
+		return formNumbers, nil
+	case reflect.TypeFor[Month]():
+		return formMonth, nil
+	case reflect.TypeFor[Date]():
+		return formDate, nil
+	}
+	switch typ.Kind() {
+	case reflect.String:
+		return formText, nil
+	case reflect.Int:
+		return formWhole, nil
+	case reflect.Bool:
+		return formTruth, nil
+	case reflect.Struct:
+		return formTable, tableOf(typ)
+	case reflect.Pointer:
+		return formPointer, tableOf(typ.Elem())
+	case reflect.Slice:
+		return formTables, tableOf(typ.Elem())
+	}
+	panic(fmt.Sprintf("scenario: no form for %s", typ))
+}
+
+func parseDefault(f form, text string) reflect.Value {
+	switch f {
+	case formWhole:
+		n, err := strconv.Atoi(text)
+		if err != nil {
+			panic(err)
+		}
+		return reflect.ValueOf(n)
+	case formTruth:
+		return reflect.ValueOf(text == "true")
+	case formNumber:
+		return reflect.ValueOf(decimal.RequireFromString(text))
+	}
+	return reflect.ValueOf(text)
+}
+
+func parseRule(tag string) Rule {
+	var r Rule
+	for _, part := range strings.Split(tag, ",") {
+		word, arg, _ := strings.Cut(part, "=")
+		switch word {
+		case "":
+		case "required":
+			r.Required = true
+		case "required-for":
+			r.RequiredFor = Way(arg)
+		case "currency":
+			r.Currency = true
+		case "one-of":
+			r.OneOf = strings.Split(arg, "|")
+		case "min":
+			r.Min = bound(arg)
+		case "max":
+			r.Max = bound(arg)
+		case "above":
+			r.Above = bound(arg)
+		case "below":
+			r.Below = bound(arg)
+		default:
+			panic("scenario: no rule " + word)
+		}
+	}
+	return r
+}
+
+func bound(text string) *Decimal {
+	d := decimal.RequireFromString(text)
+	return &d
+}
+
+// setDefaults fills a struct whose file has none of its keys. What is a pointer or
+// a slice stays nil.
+func (t *table) setDefaults(v reflect.Value) {
+	for i := range t.fields {
+		f := &t.fields[i]
+		if f.form == formTable {
+			f.table.setDefaults(v.Field(f.index))
+		} else {
+			v.Field(f.index).Set(f.defaultValue)
+		}
+	}
+}
+
+// mustBeIn says whether table v must hold the field: always, or because of its way.
+func (f *field) mustBeIn(v reflect.Value) bool {
+	if f.rule.RequiredFor != "" {
+		d, ok := v.Addr().Interface().(*Developing)
+		return ok && d.Way == f.rule.RequiredFor
+	}
+	return f.rule.Required
+}

@@ -1,0 +1,493 @@
+package scenario
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// A node is where a key or an array's element stands in the text of a TOML file.
+// The TOML library says what a file means but not where; the nodes say where.
+type node struct {
+	line  int
+	raw   string           // a scalar as it is spelt; "" for tables and arrays
+	keys  []entry          // of a table, in the order of the file
+	index map[string]*node // of a table with many keys
+	items []*node          // of an array
+	array bool
+	depth int // how many tables and arrays it is in
+	path  int // bytes of its whole path
+}
+
+type entry struct {
+	key  string
+	node *node
+}
+
+// many is the number of keys from which a table is worth an index.
+const many = 24
+
+// Limits that no scenario comes near; they keep a hostile file from costing more
+// than a moment, since the TOML library takes a file of 20,000 dots 20 seconds.
+const (
+	maxDepth = 32
+	maxWork  = 96 << 20
+)
+
+var (
+	errDeep   = fmt.Errorf("tables or arrays inside one another are more than %d deep", maxDepth)
+	errWork   = errors.New("the keys are too long and too many")
+	errSyntax = errors.New("this is no TOML") // the TOML library says it better
+)
+
+// layout is where everything in a file stands.
+type layout struct {
+	root     *node
+	comments bool
+	cuts     []cut // empty where the file must be read in one piece
+}
+
+// cut is the start of a [[scenario]] header: the file may be read piece by piece.
+type cut struct {
+	offset int // in bytes
+	line   int
+}
+
+// scanner goes through a file once. On text that is not valid TOML it stops with an
+// error, or finds nonsense; it never panics.
+type scanner struct {
+	text  string
+	pos   int
+	line  int
+	table *node
+	work  int
+	slab  []node
+	whole bool // cuts are of no use
+	layout
+}
+
+// scan finds every key of a TOML text. The line is that of the error.
+func scan(text string) (l layout, line int, err error) {
+	s := &scanner{text: strings.TrimPrefix(text, "\ufeff"), line: 1}
+	s.root = s.node(nil, "", 0)
+	s.table = s.root
+	for err == nil && s.blank(true) {
+		if s.peek() == '[' {
+			err = s.header()
+		} else {
+			err = s.assign(s.table)
+		}
+		if err == nil {
+			err = s.lineEnd()
+		}
+	}
+	if s.whole {
+		s.cuts = nil
+	}
+	for i := range s.cuts {
+		s.cuts[i].offset += len(text) - len(s.text)
+	}
+	return s.layout, s.line, err
+}
+
+// HasComments says whether a TOML text has comments, which saving loses.
+func HasComments(data []byte) bool {
+	l, _, _ := scan(string(data))
+	return l.comments
+}
+
+// child is the node of a key, or nil.
+func (n *node) child(key string) *node {
+	if n == nil {
+		return nil
+	}
+	if len(n.keys) > many {
+		if n.index == nil {
+			n.index = make(map[string]*node, 2*len(n.keys))
+			for _, e := range n.keys {
+				n.index[e.key] = e.node
+			}
+		}
+		return n.index[key]
+	}
+	for _, e := range n.keys {
+		if e.key == key {
+			return e.node
+		}
+	}
+	return nil
+}
+
+// item is the node of an array's element, or nil.
+func (n *node) item(i int) *node {
+	if n == nil || i < 0 || i >= len(n.items) {
+		return nil
+	}
+	return n.items[i]
+}
+
+func (s *scanner) node(in *node, key string, levels int) *node {
+	if len(s.slab) == 0 {
+		s.slab = make([]node, 256)
+	}
+	n := &s.slab[0]
+	s.slab = s.slab[1:]
+	n.line = s.line
+	if in != nil {
+		n.depth, n.path = in.depth+levels, in.path+len(key)+1
+	}
+	return n
+}
+
+// add puts a new node under a key.
+func (s *scanner) add(in *node, key string, levels int) *node {
+	n := s.node(in, key, levels)
+	in.keys = append(in.keys, entry{key, n})
+	if in.index != nil {
+		in.index[key] = n
+	}
+	return n
+}
+
+// enter is the table under a key that a header or dotted key goes through: a new
+// one, the one there, or the last of an array of tables.
+func (s *scanner) enter(in *node, key string) *node {
+	n := in.child(key)
+	if n == nil {
+		return s.add(in, key, 1)
+	}
+	if n.array && len(n.items) > 0 {
+		return n.items[len(n.items)-1]
+	}
+	return n
+}
+
+// spend counts what the TOML library will do for a key.
+func (s *scanner) spend(n *node, parts int) error {
+	if n.depth > maxDepth {
+		return errDeep
+	}
+	if s.work += n.path * parts; s.work > maxWork {
+		return errWork
+	}
+	return nil
+}
+
+// header reads [a.b] or [[a.b]].
+func (s *scanner) header() error {
+	start := cut{s.pos, s.line}
+	double := strings.HasPrefix(s.text[s.pos:], "[[")
+	s.pos++
+	if double {
+		s.pos++
+	}
+	parts, err := s.key()
+	if err != nil {
+		return err
+	}
+	if !s.take(']') || double && !s.take(']') {
+		return errSyntax
+	}
+	s.noteCut(start, parts, double)
+	at := s.root
+	for _, p := range parts[:len(parts)-1] {
+		at = s.enter(at, p)
+		if at.depth > maxDepth {
+			return errDeep
+		}
+	}
+	last := parts[len(parts)-1]
+	if double {
+		list := at.child(last)
+		if list == nil {
+			list = s.add(at, last, 1)
+			list.array = true
+		}
+		at = s.node(list, "", 1)
+		list.items = append(list.items, at)
+	} else {
+		at = s.enter(at, last)
+		at.line = s.line
+	}
+	s.table = at
+	return s.spend(at, len(parts))
+}
+
+// noteCut remembers where a scenario starts, unless something else than scenarios
+// follows the first of them.
+func (s *scanner) noteCut(start cut, parts []string, double bool) {
+	switch {
+	case len(parts) == 1 && double && parts[0] == "scenario":
+		if len(s.cuts) == 0 && s.root.child("scenario") != nil {
+			s.whole = true
+		}
+		s.cuts = append(s.cuts, start)
+	case len(s.cuts) > 0 && parts[0] != "scenario":
+		s.whole = true
+	}
+}
+
+// assign reads a.b = value into a table.
+func (s *scanner) assign(in *node) error {
+	parts, err := s.key()
+	if err != nil {
+		return err
+	}
+	if !s.take('=') {
+		return errSyntax
+	}
+	s.blank(false)
+	for _, p := range parts[:len(parts)-1] {
+		in = s.enter(in, p)
+		if in.depth > maxDepth {
+			return errDeep
+		}
+	}
+	n := s.add(in, parts[len(parts)-1], 1)
+	if err := s.spend(n, len(parts)); err != nil {
+		return err
+	}
+	return s.value(n)
+}
+
+// key reads the parts of a dotted key and the blanks after it.
+func (s *scanner) key() ([]string, error) {
+	var parts []string
+	for {
+		s.blank(false)
+		p, err := s.keyPart()
+		if err != nil {
+			return nil, err
+		}
+		parts = append(parts, p)
+		s.blank(false)
+		if !s.take('.') {
+			return parts, nil
+		}
+		if len(parts) > maxDepth {
+			return nil, errDeep
+		}
+	}
+}
+
+func (s *scanner) keyPart() (string, error) {
+	start := s.pos
+	if c := s.peek(); c == '"' || c == '\'' {
+		if err := s.quoted(); err != nil {
+			return "", err
+		}
+		inside := s.text[start+1 : s.pos-1]
+		if c == '\'' || !strings.Contains(inside, `\`) {
+			return inside, nil
+		}
+		return unescape(inside)
+	}
+	for s.pos < len(s.text) && !strings.ContainsRune(" \t\r\n.=[]{}\"'#,", rune(s.text[s.pos])) {
+		s.pos++
+	}
+	if s.pos == start {
+		return "", errSyntax
+	}
+	return s.text[start:s.pos], nil
+}
+
+// value reads a value into n.
+func (s *scanner) value(n *node) error {
+	start := s.pos
+	switch s.peek() {
+	case '"', '\'':
+		if err := s.quoted(); err != nil {
+			return err
+		}
+		n.raw = s.text[start:s.pos]
+		return nil
+	case '[':
+		n.array = true
+		return s.list(']', func() error {
+			item := s.node(n, "", 1)
+			n.items = append(n.items, item)
+			if err := s.spend(item, 1); err != nil {
+				return err
+			}
+			return s.value(item)
+		})
+	case '{':
+		return s.list('}', func() error { return s.assign(n) })
+	}
+	for s.pos < len(s.text) && !strings.ContainsRune(",]}#\r\n", rune(s.text[s.pos])) {
+		s.pos++
+	}
+	n.raw = strings.TrimRight(s.text[start:s.pos], " \t")
+	if n.raw == "" {
+		return errSyntax
+	}
+	return nil
+}
+
+// list reads what stands between brackets, one element after another.
+func (s *scanner) list(end byte, element func() error) error {
+	s.pos++
+	for {
+		s.blank(true)
+		if s.take(end) {
+			return nil
+		}
+		if err := element(); err != nil {
+			return err
+		}
+		s.blank(true)
+		if s.take(',') {
+			continue
+		}
+		if !s.take(end) {
+			return errSyntax
+		}
+		return nil
+	}
+}
+
+// quoted goes past a string of any of the four kinds.
+func (s *scanner) quoted() error {
+	q := s.text[s.pos]
+	run := s.run(q)
+	switch {
+	case run == 2:
+		s.pos += 2
+		return nil
+	case run >= 6:
+		s.pos += 6 // an empty one of three quotes
+		return nil
+	}
+	long := run >= 3
+	s.pos++
+	if long {
+		s.pos += 2
+	}
+	for s.pos < len(s.text) {
+		switch c := s.text[s.pos]; {
+		case c == '\\' && q == '"':
+			s.pos++
+			if s.peek() == '\n' {
+				s.line++
+			}
+			s.pos++
+		case c == '\n':
+			if !long {
+				return errSyntax
+			}
+			s.line++
+			s.pos++
+		case c == q && !long:
+			s.pos++
+			return nil
+		case c == q:
+			run := s.run(q)
+			s.pos += min(run, 5) // the last three close; up to two before them are text
+			if run >= 3 {
+				return nil
+			}
+		default:
+			s.pos++
+		}
+	}
+	s.pos = len(s.text)
+	return errSyntax
+}
+
+// run is how many of c stand here.
+func (s *scanner) run(c byte) int {
+	n := 0
+	for s.pos+n < len(s.text) && s.text[s.pos+n] == c {
+		n++
+	}
+	return n
+}
+
+// blank goes past spaces, and with lines also past line ends and comments. It says
+// whether anything is left.
+func (s *scanner) blank(lines bool) bool {
+	for s.pos < len(s.text) {
+		switch c := s.text[s.pos]; {
+		case c == ' ' || c == '\t':
+		case lines && c == '\r':
+		case lines && c == '\n':
+			s.line++
+		case lines && c == '#':
+			s.comment()
+			continue
+		default:
+			return true
+		}
+		s.pos++
+	}
+	return false
+}
+
+func (s *scanner) comment() {
+	s.comments = true
+	n := strings.IndexByte(s.text[s.pos:], '\n')
+	if n < 0 {
+		n = len(s.text) - s.pos
+	}
+	s.pos += n
+}
+
+// lineEnd goes past what may follow a header or a value on its line.
+func (s *scanner) lineEnd() error {
+	s.blank(false)
+	if s.peek() == '#' {
+		s.comment()
+	}
+	s.take('\r')
+	if s.pos < len(s.text) && s.peek() != '\n' {
+		return errSyntax
+	}
+	return nil
+}
+
+// peek is the next byte; 0 at the end.
+func (s *scanner) peek() byte {
+	if s.pos < len(s.text) {
+		return s.text[s.pos]
+	}
+	return 0
+}
+
+func (s *scanner) take(c byte) bool {
+	if s.pos < len(s.text) && s.text[s.pos] == c {
+		s.pos++
+		return true
+	}
+	return false
+}
+
+// unescape is the text of a quoted key.
+func unescape(in string) (string, error) {
+	var b strings.Builder
+	for i := 0; i < len(in); i++ {
+		if in[i] != '\\' {
+			b.WriteByte(in[i])
+			continue
+		}
+		i++
+		if i >= len(in) {
+			return "", errSyntax
+		}
+		if at := strings.IndexByte(`btnfre"\`, in[i]); at >= 0 {
+			b.WriteByte("\b\t\n\f\r\x1b\"\\"[at])
+			continue
+		}
+		digits := map[byte]int{'x': 2, 'u': 4, 'U': 8}[in[i]]
+		if digits == 0 || i+digits >= len(in) {
+			return "", errSyntax
+		}
+		code, err := strconv.ParseUint(in[i+1:i+1+digits], 16, 32)
+		if err != nil {
+			return "", errSyntax
+		}
+		b.WriteRune(rune(code))
+		i += digits
+	}
+	return b.String(), nil
+}

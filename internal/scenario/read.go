@@ -1,0 +1,256 @@
+package scenario
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+)
+
+// Schema is the version of the file format that this package writes.
+const Schema = 1
+
+// Limits of a file and of a scenario.
+const (
+	MaxScenarios = 5000
+	MaxOffers    = 50
+	MaxRates     = 60
+)
+
+// Reading is everything a file has to say.
+type Reading struct {
+	File    File
+	Faults  []Fault  // in the order of the file
+	Notices []Notice // in the order of the file
+}
+
+// Read reads a scenario file. It reports all faults at once, in the order of the
+// file, and fills in what could be read; it never panics.
+func Read(data []byte) (File, []Fault) {
+	r := Inspect(data)
+	return r.File, r.Faults
+}
+
+// Inspect is Read with what is odd but no fault besides.
+func Inspect(data []byte) Reading {
+	doc, root, f := decode(data)
+	if f != nil {
+		return Reading{File: File{Schema: Schema}, Faults: []Fault{*f}}
+	}
+	var faults []Fault
+	top := &reporter{faults: &faults, where: root, scenario: -1}
+	file := File{Schema: Schema}
+	if found, ok := readSchema(doc, top); !ok {
+		file.Schema = found
+		return Reading{File: file, Faults: finish(faults)}
+	}
+	r := reader{reporter: top}
+	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root)
+	file.Scenarios = readScenarios(doc["scenario"], root, top)
+	return Reading{file, finish(faults), notices(file, root)}
+}
+
+// readSchema finds the version, brings an older file up to date, and says whether
+// to go on.
+func readSchema(doc map[string]any, r *reporter) (found int, goOn bool) {
+	at := []step{key("schema")}
+	v, ok := doc["schema"]
+	if !ok {
+		r.fault(at, "is missing", "write schema = 1 as the first line")
+		return Schema, true
+	}
+	n, ok := v.(int64)
+	if !ok || n < 1 {
+		r.fault(at, "is no version of the file format", "write schema = 1")
+		return Schema, true
+	}
+	if n > Schema {
+		r.fault(at, fmt.Sprintf("the file is of schema %d, newer than this program, which reads up to %d", n, Schema), "open it with a newer Reelworth")
+		return int(n), false
+	}
+	migrate(doc, int(n), migrations)
+	return Schema, true
+}
+
+func readScenarios(v any, root *node, top *reporter) []Scenario {
+	at := key("scenario")
+	if v == nil {
+		top.fault([]step{at}, "is missing", "write at least one [[scenario]]")
+		return nil
+	}
+	list, ok := asTables(v)
+	if !ok {
+		top.fault([]step{at}, "is no list of tables", "write [[scenario]] above each scenario")
+		return nil
+	}
+	if len(list) > MaxScenarios {
+		top.fault([]step{{at.key, MaxScenarios}}, fmt.Sprintf("there are %d scenarios, more than %d", len(list), MaxScenarios), "split the file")
+		list = list[:MaxScenarios]
+	}
+	nodes := root.child("scenario")
+	out := make([]Scenario, len(list))
+	reporters := make([]reporter, len(list))
+	typ := tableOf(reflect.TypeFor[Scenario]())
+	for i, m := range list {
+		rep := &reporters[i]
+		*rep = reporter{faults: top.faults, where: nodes.item(i), scenario: i}
+		if len(list) > 1 {
+			rep.title = titleOf(m, i)
+		}
+		r := reader{reporter: rep}
+		r.table(typ, reflect.ValueOf(&out[i]).Elem(), m, rep.where)
+		check(&out[i], rep)
+	}
+	checkScenarioNames(out, reporters)
+	return out
+}
+
+// titleOf is how a fault calls its scenario in a file of several.
+func titleOf(m map[string]any, i int) string {
+	if name, ok := m["name"].(string); ok && name != "" {
+		return "in " + quote(name) + ": "
+	}
+	return "in scenario " + strconv.Itoa(i+1) + ": "
+}
+
+// reader fills typed tables from decoded ones.
+type reader struct {
+	*reporter
+	path []step
+}
+
+// table reads one table; what cannot be read keeps its default.
+func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *node) {
+	t.setDefaults(v)
+	known := 0
+	for i := range t.fields {
+		f := &t.fields[i]
+		value, ok := m[f.key]
+		if !ok {
+			continue
+		}
+		known++
+		r.path = append(r.path, key(f.key))
+		r.field(f, v.Field(f.index), value, n.child(f.key))
+		r.path = r.path[:len(r.path)-1]
+	}
+	for i := range t.fields {
+		if f := &t.fields[i]; f.mustBeIn(v) {
+			if _, ok := m[f.key]; !ok {
+				r.missing(f)
+			}
+		}
+	}
+	if known < len(m) {
+		v.Field(t.extra).Set(reflect.ValueOf(r.extra(t, m, n)))
+	}
+}
+
+func (r *reader) missing(f *field) {
+	remedy := "write " + example(f)
+	if f.form == formTable {
+		remedy = "write a [" + "scenario." + f.key + "] table with rolls_per_month, 12 numbers"
+	}
+	r.fault(sub(r.path, key(f.key)), "is missing", remedy)
+}
+
+// field reads one value.
+func (r *reader) field(f *field, v reflect.Value, value any, n *node) {
+	switch f.form {
+	case formTable:
+		if m, ok := value.(map[string]any); ok {
+			r.table(f.table, v, m, n)
+			return
+		}
+		r.wrong("is no table", "write [scenario."+f.key+"] with its keys below it")
+	case formPointer:
+		if m, ok := value.(map[string]any); ok {
+			p := reflect.New(f.table.typ)
+			r.table(f.table, p.Elem(), m, n)
+			v.Set(p)
+			return
+		}
+		r.wrong("is no table", "write [scenario.offer."+f.key+"] with its keys below it")
+	case formTables:
+		r.list(f, v, value, n)
+	case formNumbers:
+		r.numbers(v, value, n)
+	default:
+		r.scalar(f, v, value, n)
+	}
+}
+
+func (r *reader) wrong(wrong, remedy string) { r.fault(r.path, wrong, remedy) }
+
+// list reads an array of tables.
+func (r *reader) list(f *field, v reflect.Value, value any, n *node) {
+	tables, ok := asTables(value)
+	if !ok {
+		r.wrong("is no list of tables", "write [["+"…"+f.key+"]] above each of them")
+		return
+	}
+	at := len(r.path) - 1
+	if most := limitOf(f.table.typ); len(tables) > most {
+		r.fault(sub(r.path[:at], element(f.key, most)), fmt.Sprintf("there are %d, more than %d in one scenario", len(tables), most), "move some to another scenario")
+		tables = tables[:most]
+	}
+	if len(tables) == 0 {
+		return
+	}
+	out := reflect.MakeSlice(v.Type(), len(tables), len(tables))
+	for i, m := range tables {
+		r.path[at].item = i
+		r.table(f.table, out.Index(i), m, n.item(i))
+	}
+	v.Set(out)
+}
+
+// limitOf is how many tables of a type a scenario may have.
+func limitOf(typ reflect.Type) int {
+	switch typ {
+	case reflect.TypeFor[Offer]():
+		return MaxOffers
+	case reflect.TypeFor[Rate]():
+		return MaxRates
+	}
+	return MaxBytes
+}
+
+// asTables takes [[x]] tables and inline ones alike.
+func asTables(v any) ([]map[string]any, bool) {
+	switch list := v.(type) {
+	case []map[string]any:
+		return list, true
+	case []any:
+		out := make([]map[string]any, len(list))
+		for i, e := range list {
+			m, ok := e.(map[string]any)
+			if !ok {
+				return nil, false
+			}
+			out[i] = m
+		}
+		return out, true
+	}
+	return nil, false
+}
+
+// numbers reads the twelve months.
+func (r *reader) numbers(v reflect.Value, value any, n *node) {
+	const remedy = "write 12 numbers in quotation marks, one for each month from first_month on"
+	list, ok := value.([]any)
+	if !ok {
+		r.wrong("is no list of numbers", remedy)
+		return
+	}
+	if len(list) != v.Len() {
+		r.wrong(fmt.Sprintf("has %d numbers, not 12", len(list)), remedy)
+		return
+	}
+	at := len(r.path) - 1
+	for i, e := range list {
+		r.path[at].item = i
+		if d, ok := r.number(e, n.item(i)); ok {
+			v.Index(i).Set(reflect.ValueOf(d))
+		}
+	}
+}

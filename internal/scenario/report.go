@@ -1,0 +1,134 @@
+package scenario
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// maxFaults is how many faults are listed. A file with more is unusable as a whole.
+const maxFaults = 5000
+
+// step is one part of a key's path: a key, and the element where it is an array's
+// (−1 where not).
+type step struct {
+	key  string
+	item int
+}
+
+func key(k string) step              { return step{k, -1} }
+func element(k string, i int) step   { return step{k, i} }
+func sub(p []step, s ...step) []step { return append(slices.Clip(p), s...) }
+
+func pathText(p []step) string {
+	var b strings.Builder
+	for i, s := range p {
+		if i > 0 {
+			b.WriteByte('.')
+		}
+		b.WriteString(s.key)
+		if s.item >= 0 {
+			b.WriteString("[" + strconv.Itoa(s.item+1) + "]")
+		}
+	}
+	return b.String()
+}
+
+// find is the node at the end of a path, or the last one on the way that is there:
+// for a missing key, its table.
+func (n *node) find(p []step) *node {
+	for _, s := range p {
+		next := n.child(s.key)
+		if next != nil && s.item >= 0 {
+			next = next.item(s.item)
+		}
+		if next == nil {
+			return n
+		}
+		n = next
+	}
+	return n
+}
+
+// reporter gathers the faults of one scenario, or those outside of all.
+type reporter struct {
+	faults   *[]Fault
+	where    *node  // of the scenario's table; nil when there is no file
+	scenario int    // −1 outside of all
+	title    string // what to call the scenario where the file has several
+	bad      map[string]bool
+}
+
+// fault reports what is wrong with a key. A key has one fault at most: the first.
+func (r *reporter) fault(p []step, wrong, remedy string) {
+	text := pathText(p)
+	if r.bad[text] || len(*r.faults) > maxFaults {
+		return
+	}
+	if r.bad == nil {
+		r.bad = map[string]bool{}
+	}
+	r.bad[text] = true
+	f := Fault{Path: text, Place: r.place(p), Wrong: r.title + wrong, Remedy: remedy}
+	if n := r.where.find(p); n != nil {
+		f.Line = n.line
+	}
+	*r.faults = append(*r.faults, f)
+}
+
+// isBad says whether a key, or something in it, has a fault already.
+func (r *reporter) isBad(p []step) bool {
+	if len(r.bad) == 0 {
+		return false
+	}
+	text := pathText(p)
+	for b := range r.bad {
+		if rest, ok := strings.CutPrefix(b, text); ok && (rest == "" || rest[0] == '.' || rest[0] == '[') {
+			return true
+		}
+	}
+	return false
+}
+
+// place is how much a fault at a path spoils.
+func (r *reporter) place(p []step) Place {
+	if r.scenario < 0 {
+		return Place{PartFile, -1, 0}
+	}
+	at := Place{PartWhole, r.scenario, 0}
+	if len(p) == 0 {
+		return at
+	}
+	switch p[0].key {
+	case "baseline":
+		at.Part = PartBaseline
+	case "loading":
+		at.Part = PartLoading
+	}
+	if p[0].item < 0 {
+		return at
+	}
+	switch p[0].key {
+	case "rate":
+		at.Part = PartRate
+	case "developing":
+		at.Part = PartDeveloping
+	case "offer":
+		at.Part = PartOffer
+	default:
+		return at
+	}
+	at.Index = p[0].item
+	return at
+}
+
+// finish puts the faults in the order of the file, and cuts a flood short.
+func finish(faults []Fault) []Fault {
+	slices.SortStableFunc(faults, func(a, b Fault) int { return a.Line - b.Line })
+	if len(faults) > maxFaults {
+		last := faults[maxFaults]
+		faults = append(faults[:maxFaults], *fileFault(last.Line, fmt.Sprintf("there are more than %d faults", maxFaults), "mend those before this line first"))
+	}
+	return faults
+}

@@ -1,0 +1,129 @@
+package figure
+
+import (
+	"math"
+
+	"reelworth/internal/palette"
+	"reelworth/internal/words"
+)
+
+// bars draws every row: name, parts, total, or why there is none.
+func (ch *costChart) bars() {
+	t := ch.style.Theme
+	for i := range ch.rows {
+		r := &ch.rows[i]
+		ch.rowName(r)
+		if r.offer.Fault != nil {
+			ch.faulty(ch.left, r.y+ch.plan.height/2+4, ch.W-ch.left, words.NotComputed(r.offer.Fault), r.offer.Name, r.offer)
+			continue
+		}
+		if ch.axis.Min < 0 || r.low == r.high {
+			ch.box(Rect{math.Round(ch.x(0)), r.y, 1, ch.plan.height}, t.Muted)
+		}
+		ch.segments(r)
+		ch.rowTotal(r)
+	}
+	if ch.plan.dropped > 0 {
+		ch.write(smallFace, 0, ch.plan.end+11, words.NoRoom(ch.plan.dropped), t.Muted)
+	}
+}
+
+func (ch *costChart) rowName(r *costRow) {
+	f, t := ch.nameFace(*r), ch.style.Theme
+	colour := t.Ink
+	if f.bold {
+		colour = t.Accent
+	}
+	name := tidy(r.offer.Name)
+	if ch.plan.inline {
+		ch.write(f, 0, r.y+ch.plan.height/2+f.size*0.36, f.fit(name, ch.left-12), colour)
+		return
+	}
+	ch.write(f, 0, r.y-5, f.fit(name, ch.W), colour)
+}
+
+// segments draws a row's parts from the zero line, the negative ones to its left.
+func (ch *costChart) segments(r *costRow) {
+	up, down := 0.0, 0.0
+	for _, part := range ch.parts {
+		v := part.Of(&r.offer.PerRoll)
+		if v.IsZero() {
+			continue
+		}
+		from, to := up, up+v.Float()
+		if v.Sign() < 0 {
+			from, to = down+v.Float(), down
+			down = from
+		} else {
+			up = to
+		}
+		seg := Rect{math.Round(ch.x(from)), r.y, 0, ch.plan.height}
+		seg.W = math.Round(ch.x(to)) - seg.X
+		ch.segment(r, part, seg, ch.style.Locale.Number(v, digitsOf(ch.c.Scenario.Home)))
+	}
+}
+
+// segment draws one part, with its value where that fits and reads.
+func (ch *costChart) segment(r *costRow, part words.CostPart, seg Rect, value string) {
+	ch.hits = append(ch.hits, Hit{
+		Rect: seg, Offer: r.offer.Name, Part: part,
+		Text: words.PartReadout(ch.c, r.offer, part, ch.style.Locale),
+	})
+	colour := ch.colour(part)
+	drawn := seg
+	if drawn.W >= 3 {
+		drawn.W-- // the gap to the next
+	}
+	ch.box(drawn, colour)
+	label, reads := palette.Label(colour, ch.style.Theme)
+	f := smallFace
+	if ch.plan.height < 13 {
+		return
+	}
+	if reads && f.width(value)+10 <= drawn.W {
+		ch.write(f, seg.X+6, r.y+ch.plan.height/2+4, value, label)
+	}
+}
+
+// rowTotal sets the total after the bar, beyond the line of comparison if it would
+// stand on it.
+func (ch *costChart) rowTotal(r *costRow) {
+	f := ch.plan.total
+	x := ch.x(r.high) + afterBar
+	if base := ch.c.Baseline(); ch.compares() && base != nil && base != r.offer {
+		if at := ch.x(base.PerRoll.Total.Float()); x-4 < at && at < x+f.width(r.total)+4 {
+			x = at + afterBar
+		}
+	}
+	ch.write(f, x, r.y+ch.plan.height/2+f.size*0.36, r.total, ch.style.Theme.Ink)
+	ch.hits = append(ch.hits, Hit{
+		Rect:  Rect{x, r.y, f.width(r.total), ch.plan.height},
+		Offer: r.offer.Name, Text: words.RollReadout(ch.c, r.offer, ch.style.Locale),
+	})
+}
+
+// compareLine is the dotted line at the total the others are compared with. It leaves
+// out what is written.
+func (ch *costChart) compareLine() {
+	base := ch.c.Baseline()
+	if !ch.compares() || base == nil {
+		return
+	}
+	t := ch.style.Theme
+	x := math.Round(ch.x(base.PerRoll.Total.Float())) + 0.5
+	end := ch.plan.end
+	if ch.plan.dropped > 0 {
+		end += inlineRow
+	}
+	label := words.ComparedWith
+	width := smallFace.width(label)
+	ch.write(smallFace, min(max(x-width/2, 0), ch.W-width), end+14, label, t.Muted)
+	for y := ch.rows[0].y - 3; y < end+1; y += 4 {
+		dot := Rect{x - 0.75, y, 1.5, 2}
+		if !ch.clear(dot.grow(2)) {
+			continue
+		}
+		ch.box(dot.grow(1), t.Ground)
+		ch.box(dot, t.Ink)
+	}
+}

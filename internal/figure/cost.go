@@ -1,0 +1,194 @@
+package figure
+
+import (
+	"image/color"
+	"math"
+
+	"gonum.org/v1/plot"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/palette"
+	"reelworth/internal/words"
+)
+
+// CostPerRoll draws what a roll costs from each offer, part by part, on a canvas of w
+// by h pixels. The chosen offer's name is set apart.
+func CostPerRoll(c *compare.Comparison, chosen string, w, h float64, s Style) *Drawing {
+	sh := newSheet(w, h, s)
+	x, y := sh.heading(words.CostTitle(c, s.Locale), words.CostUnder(c))
+	drawCost(sh, c, chosen, x, y, sh.H)
+	return sh.Drawing
+}
+
+// costChart is the chart of the costs per roll in the making.
+type costChart struct {
+	*sheet
+	c      *compare.Comparison
+	chosen string
+	parts  []words.CostPart
+	rows   []costRow
+	left   float64 // of the bars
+	axis   plot.Axis
+	length float64 // of the axis, pixels
+	plan   rowPlan
+}
+
+// costRow is one offer's bar.
+type costRow struct {
+	offer     *compare.Offer
+	low, high float64 // ends of the bar: the negative and the positive parts summed
+	total     string
+	y         float64 // top of the bar
+}
+
+// drawCost draws legend and bars below the line that ends at x, y.
+func drawCost(sh *sheet, c *compare.Comparison, chosen string, x, y, bottom float64) {
+	ch := &costChart{sheet: sh, c: c, chosen: chosen, parts: partsThatOccur(c)}
+	ch.table = costTable(c, ch.parts, sh.style)
+	if len(ch.parts) > 0 {
+		y = ch.legend(ch.keys(), x, y)
+	}
+	ch.plan = planRows(len(c.Offers), y+10, bottom, ch.compares())
+	ch.collect()
+	ch.scale()
+	ch.bars()
+	ch.compareLine()
+}
+
+func partsThatOccur(c *compare.Comparison) []words.CostPart {
+	var parts []words.CostPart
+	for _, p := range words.CostParts() {
+		for i := range c.Offers {
+			if c.Offers[i].Fault == nil && !p.Of(&c.Offers[i].PerRoll).IsZero() {
+				parts = append(parts, p)
+				break
+			}
+		}
+	}
+	return parts
+}
+
+func (ch *costChart) keys() []key {
+	var keys []key
+	for _, p := range ch.parts {
+		keys = append(keys, key{ch.colour(p), p.Name()})
+	}
+	return keys
+}
+
+// colour is a part's colour, dimmed when another one is lit.
+func (ch *costChart) colour(p words.CostPart) color.NRGBA {
+	c := partColour(ch.style.Theme, p)
+	if lit := ch.style.Lit; lit != "" && lit != p {
+		return blend(c, ch.style.Theme.Ground, 0.7)
+	}
+	return c
+}
+
+func partColour(t palette.Theme, p words.CostPart) color.NRGBA {
+	switch p {
+	case words.PartFilm:
+		return t.Film
+	case words.PartShipping:
+		return t.Shipping
+	case words.PartTax:
+		return t.Tax
+	case words.PartFees:
+		return t.Fees
+	case words.PartLoading:
+		return t.Loading
+	case words.PartEquipment:
+		return t.Equipment
+	case words.PartDeveloping:
+		return t.Developing
+	}
+	return t.Time
+}
+
+// compares says whether there is a baseline to hold the others against.
+func (ch *costChart) compares() bool {
+	computed := 0
+	for i := range ch.c.Offers {
+		if ch.c.Offers[i].Fault == nil {
+			computed++
+		}
+	}
+	return computed > 1 && ch.c.Baseline() != nil
+}
+
+// collect picks the rows there is room for: all, or else without the least telling.
+func (ch *costChart) collect() {
+	for _, i := range mostTelling(ch.c, ch.chosen, ch.plan.rows) {
+		row := costRow{offer: &ch.c.Offers[i], y: ch.plan.bar(len(ch.rows))}
+		if row.offer.Fault == nil {
+			row.total = ch.style.Locale.Number(row.offer.PerRoll.Total, digitsOf(ch.c.Scenario.Home))
+			for _, p := range ch.parts {
+				v := p.Of(&row.offer.PerRoll).Float()
+				row.low, row.high = row.low+min(v, 0), row.high+max(v, 0)
+			}
+		}
+		ch.rows = append(ch.rows, row)
+	}
+}
+
+// scale fits the bars and the totals after them into the width.
+func (ch *costChart) scale() {
+	if ch.plan.inline {
+		widest := 0.0
+		for _, r := range ch.rows {
+			widest = max(widest, ch.nameFace(r).width(tidy(r.offer.Name)))
+		}
+		ch.left = math.Ceil(min(widest, 0.36*ch.W)) + 12
+	}
+	low, high, label := 0.0, 0.0, 0.0
+	for _, r := range ch.rows {
+		low, high = min(low, r.low), max(high, r.high)
+		label = max(label, ch.plan.total.width(r.total))
+	}
+	if high-low <= 0 {
+		high = 1
+	}
+	ch.axis = plot.Axis{Min: low, Max: high, Scale: plot.LinearScale{}}
+	ch.length = ch.W - ch.left - label - 2*afterBar
+}
+
+// afterBar is the space between a bar and its total.
+const afterBar = 8
+
+// x is where a value stands on the axis.
+func (ch *costChart) x(value float64) float64 {
+	return ch.left + ch.axis.Norm(value)*ch.length
+}
+
+// nameFace sets the chosen offer's name in bold.
+func (ch *costChart) nameFace(r costRow) face {
+	f := ch.plan.name
+	f.bold = r.offer.Name == ch.chosen
+	return f
+}
+
+func costTable(c *compare.Comparison, parts []words.CostPart, s Style) Table {
+	t := Table{Header: []string{words.CostUnder(c)}}
+	for _, p := range parts {
+		t.Header = append(t.Header, p.Name())
+	}
+	t.Header = append(t.Header, "total")
+	digits := digitsOf(c.Scenario.Home)
+	for i := range c.Offers {
+		o := &c.Offers[i]
+		row := []string{o.Name}
+		if o.Fault != nil {
+			row = append(row, words.NotComputed(o.Fault))
+		} else {
+			for _, p := range parts {
+				row = append(row, s.Locale.Number(p.Of(&o.PerRoll), digits))
+			}
+			row = append(row, s.Locale.Number(o.PerRoll.Total, digits))
+		}
+		for len(row) < len(t.Header) {
+			row = append(row, "")
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}

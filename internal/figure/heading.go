@@ -1,0 +1,77 @@
+package figure
+
+import (
+	"image/color"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/palette"
+	"reelworth/internal/words"
+)
+
+// heading sets the finding and what is drawn, and returns where the second line's
+// baseline is and where it ends.
+func (s *sheet) heading(title, under string) (x, y float64) {
+	s.title = title
+	y = 1
+	for _, line := range titleFace.wrap(tidy(title), s.W, 2) {
+		y += 14
+		s.write(titleFace, 0, y, line, s.style.Theme.Ink)
+		y += 6
+	}
+	return s.underLine(under, y+15)
+}
+
+// underLine sets what is drawn at a baseline.
+func (s *sheet) underLine(under string, y float64) (x, baseline float64) {
+	return s.write(smallFace, 0, y, smallFace.fit(tidy(under), s.W), s.style.Theme.Muted), y
+}
+
+// key is one entry of a legend.
+type key struct {
+	colour color.NRGBA
+	text   string
+}
+
+const (
+	swatch     = 10 // of a legend, pixels
+	legendGap  = 16 // between entries
+	legendLine = 18
+)
+
+// legend sets entries after x on a baseline, on further lines where they don't fit,
+// and returns the last line's baseline.
+func (s *sheet) legend(keys []key, x, y float64) float64 {
+	entry := func(k key) float64 { return swatch + 5 + smallFace.width(k.text) }
+	rest := 0.0
+	for _, k := range keys {
+		rest += entry(k) + legendGap
+	}
+	at := x + 2*legendGap
+	if at+rest-legendGap > s.W && x > 0 && rest-legendGap <= s.W || at+entry(keys[0]) > s.W {
+		at, y = 0, y+legendLine
+	}
+	for _, k := range keys {
+		if at > 0 && at+entry(k) > s.W {
+			at, y = 0, y+legendLine
+		}
+		s.box(Rect{at, y - 9, swatch, swatch}, k.colour)
+		text := smallFace.fit(k.text, s.W-at-swatch-5)
+		at = s.write(smallFace, at+swatch+5, y, text, s.style.Theme.Muted) + legendGap
+	}
+	return y
+}
+
+// sign sets the sign of a fault, a disc with a mark in it, centred on x, y.
+func (s *sheet) sign(x, y float64) {
+	s.disc(x, y, 6, s.style.Theme.Fault)
+	mark, _ := palette.Label(s.style.Theme.Fault, s.style.Theme)
+	s.box(Rect{x - 0.9, y - 3.4, 1.8, 4.2}, mark)
+	s.box(Rect{x - 0.9, y + 1.7, 1.8, 1.8}, mark)
+}
+
+// faulty sets a fault's sign and its reason on a baseline.
+func (s *sheet) faulty(x, y, width float64, text, offer string, o *compare.Offer) {
+	s.sign(x+6, y-4)
+	s.write(smallFace, x+18, y, smallFace.fit(text, width-18), s.style.Theme.Fault)
+	s.hits = append(s.hits, Hit{Rect: Rect{x, y - 12, width, 16}, Offer: offer, Text: words.FaultReadout(o)})
+}

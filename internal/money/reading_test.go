@@ -310,6 +310,8 @@ ja | １４８００円 | = 14800 JPY
 ja | 1４8００ 円 | = 14800 JPY
 ja | ＪＰＹ　１４８００ | = 14800 JPY
 ja | １２，５ | ? 12.5
+en de fr es pt pl sv de-CH ja | １＇２５０ | ! more than one number
+en de fr es pt pl sv de-CH ja | ４％ | ! percent sign
 en de-CH | １２．５ | ? 12.5
 en de-CH | １２３ | ? 123
 de fr es pt pl sv | １２．５ | ? 12,5

@@ -115,7 +115,7 @@ func plain(text string) (s string, wide bool) {
 		case r >= '０' && r <= '９', r == '，', r == '．', r == '－':
 			wide = true
 			return r - 0xfee0
-		case r > 0xff00 && r <= 0xff5e: // full-width ASCII: letters and the dollar sign
+		case r >= 'Ａ' && r <= 'Ｚ', r >= 'ａ' && r <= 'ｚ', r == '＄', r == '％', r == '＋':
 			return r - 0xfee0
 		}
 		switch r {

@@ -27,8 +27,7 @@ func (d *Drawing) Image(scale float64) *image.RGBA {
 		scale = 1
 	}
 	w, h := math.Round(d.W*scale), math.Round(d.H*scale)
-	img := image.NewRGBA(image.Rect(0, 0, int(w), int(h)))
-	c := vgimg.NewWith(vgimg.UseImage(img), vgimg.UseDPI(dotsPerInch), vgimg.UseBackgroundColor(d.ground))
+	c := vgimg.NewWith(vgimg.UseWH(vg.Length(w), vg.Length(h)), vgimg.UseDPI(dotsPerInch), vgimg.UseBackgroundColor(d.ground))
 	c.Scale(w/d.W, h/d.H)
 	d.paint(c, scale)
 	return c.Image().(*image.RGBA)

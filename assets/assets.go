@@ -1,5 +1,5 @@
-// Package assets holds what is built into the programs: the typeface, under the
-// licence in NotoSans-LICENSE.txt.
+// Package assets holds what is built into the programs: the icon, and the
+// typeface, under the licence in NotoSans-LICENSE.txt.
 //
 // Treat the bytes as read-only: every caller gets the same ones.
 package assets
@@ -15,3 +15,8 @@ var Regular []byte
 //
 //go:embed NotoSans-Bold.ttf
 var Bold []byte
+
+// Icon is the program's icon, PNG, 512 × 512 px; it is drawn in icon.svg.
+//
+//go:embed icon.png
+var Icon []byte

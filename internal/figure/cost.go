@@ -48,7 +48,7 @@ func drawCost(sh *sheet, c *compare.Comparison, chosen string, x, y, bottom floa
 	if len(ch.parts) > 0 {
 		y = ch.legend(ch.keys(), x, y)
 	}
-	ch.plan = planRows(len(c.Offers), y+10, bottom, ch.compares())
+	ch.plan = planRows(len(c.Offers), y+14, bottom, ch.compares())
 	ch.collect()
 	ch.scale()
 	ch.bars()

@@ -12,7 +12,8 @@ import (
 const (
 	labelGap  = 10.0 // from the line's end to its label
 	labelRow  = 16.0 // of one line of a label
-	noteRow   = 14.0
+	noteRow   = 15.0
+	noteGap   = 3.0  // below it
 	mostLabel = 0.34 // of the width
 )
 
@@ -100,9 +101,9 @@ func (ch *spendChart) roomFor() []endLabel {
 		room -= labelRow
 	}
 	for i := range labels {
-		if labels[i].note != "" && room >= noteRow {
-			labels[i].height += noteRow
-			room -= noteRow
+		if labels[i].note != "" && room >= noteRow+noteGap {
+			labels[i].height += noteRow + noteGap
+			room -= noteRow + noteGap
 		}
 	}
 	return labels

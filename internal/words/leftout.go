@@ -22,27 +22,28 @@ func LeftOut(c *compare.Comparison) []string {
 
 // leftOutReason is why the offer at place i is left out, and what would do.
 func leftOutReason(c *compare.Comparison, i int) string {
-	f := c.Offers[i].Fault
-	if o := inputs(c, i); f.Code == compare.FaultNoRate && o != nil {
-		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
-			o.Currency, o.Currency, c.Scenario.Home)
+	f, in := c.Offers[i].Fault, inputs(c, i)
+	if in == nil {
+		in = &scenario.Offer{Kind: c.Offers[i].Kind}
 	}
-	reason := Reason(f, c.Offers[i].Kind)
-	if strings.HasPrefix(reason, FieldName(f.Key, c.Offers[i].Kind)) {
+	reason := Reason(f, in)
+	if f.Code == compare.FaultNoRate || strings.HasPrefix(reason, "no rate between ") {
+		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
+			in.Currency, in.Currency, c.Scenario.Home)
+	}
+	if strings.HasPrefix(reason, FieldName(f.Key, in)+" ") {
 		return reason + "." // it names the field already
 	}
-	return fmt.Sprintf("%s. %s", reason, mend(f.Key, c.Offers[i].Kind))
+	return fmt.Sprintf("%s. %s", reason, mend(f.Key, in))
 }
 
 // Reason is why an offer is left out, without what would do: "no rate between CAD and
 // EUR", "Length is missing".
-func Reason(f *compare.Fault, kind scenario.Kind) string {
+func Reason(f *compare.Fault, in *scenario.Offer) string {
 	text := strings.TrimRight(f.Text, " .")
-	if title := inScenario.FindString(text); title != "" {
-		text = text[len(title):]
-	}
+	text = text[len(inScenario.FindString(text)):]
 	if f.Key != "" && predicate.MatchString(text) {
-		return FieldName(f.Key, kind) + " " + text
+		return FieldName(f.Key, in) + " " + text
 	}
 	return text
 }
@@ -51,39 +52,34 @@ var (
 	// inScenario is how a fault in a file of several scenarios begins.
 	inScenario = regexp.MustCompile(`^in (scenario \d+|"[^"]*"): `)
 	// predicate is a reason that only makes sense after the name of its field.
-	predicate = regexp.MustCompile(`^(is|are|has|have|names|must|needs|cannot|does|would) `)
+	predicate = regexp.MustCompile(`^(is|are|has|have|names|must|needs|cannot|does|would|gives) `)
 )
 
 // mend says which field to change.
-func mend(key string, kind scenario.Kind) string {
+func mend(key string, in *scenario.Offer) string {
 	if key == "" {
 		return "Mend its fields."
 	}
-	return fmt.Sprintf("Mend %s.", FieldName(key, kind))
+	return fmt.Sprintf("Mend %s.", FieldName(key, in))
 }
 
 // indexes are the "[2]" of a path.
 var indexes = regexp.MustCompile(`\[\d+\]`)
 
-// FieldName is what a field is called in the form. The key is as in the file, with or
-// without the table it stands in; a key without a name of its own reads as it stands.
-func FieldName(key string, kind scenario.Kind) string {
+// FieldName is what a field of an offer, or one it depends on, is called in the form.
+// The key is as in the file, with or without the table it stands in; a key without a
+// name of its own reads as it stands.
+func FieldName(key string, in *scenario.Offer) string {
 	key = indexes.ReplaceAllString(key, "")
 	for _, table := range []string{"scenario.", "offer."} {
 		key = strings.TrimPrefix(key, table)
 	}
-	unit := "pack"
-	if kind == scenario.KindReel {
-		unit = "reel"
-	}
 	if name, ok := fieldNames[key]; ok {
-		return capital(strings.ReplaceAll(name, "{unit}", unit))
+		return capital(strings.ReplaceAll(name, "{unit}", unitName(in)))
 	}
-	table, field, nested := strings.Cut(key, ".")
-	if nested {
-		if section, ok := fieldNames[table]; ok {
-			return spaced(field) + " under " + section
-		}
+	table, rest, nested := strings.Cut(key, ".")
+	if section, ok := fieldNames[table]; nested && ok {
+		return spaced(rest) + " under " + section
 	}
 	return spaced(key)
 }
@@ -92,7 +88,7 @@ func spaced(key string) string {
 	return strings.NewReplacer("_", " ", ".", " ").Replace(key)
 }
 
-// fieldNames are the fields and sections by key; {unit} is a reel or a pack.
+// fieldNames are the fields and sections by key; {unit} is a reel, a roll or a pack.
 var fieldNames = map[string]string{
 	"name":                  "Name",
 	"kind":                  "Kind",
@@ -109,7 +105,7 @@ var fieldNames = map[string]string{
 	"sales_tax_on_shipping": "Sales tax on shipping",
 	"import":                "Import tax",
 	"card_fee_percent":      "Card fee",
-	"price_rise_percent":    "Price rise a year",
+	"price_rise_percent":    "Price rises a year",
 	"keeps_months":          "Keeps",
 	"developing":            "Developing",
 	"reel":                  "The reel",
@@ -120,12 +116,12 @@ var fieldNames = map[string]string{
 	"reel.leader_mm":        "Leader",
 	"reel.trailer_mm":       "Trailer",
 	"reel.fogged_mm":        "Fogged end",
-	"reel.start_waste_mm":   "Waste at the start",
-	"reel.end_waste_mm":     "Waste at the end",
+	"reel.start_waste_mm":   "Lost at the start",
+	"reel.end_waste_mm":     "Lost at the end",
 	"reel.test_exposures":   "Test exposures",
 	"reel.short_roll_from":  "Short roll from",
 	"reel.spoiled_percent":  "Lost to faults",
-	"reel.remjet":           "Remjet",
+	"reel.remjet":           "Remjet backing",
 	"boxed":                 "The pack",
 	"boxed.rolls_per_pack":  "Rolls in a pack",
 	"boxed.exposures":       "Exposures in each",

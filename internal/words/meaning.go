@@ -12,9 +12,13 @@ import (
 
 // Meaning is what a field of the offer at place i comes to: "EUR 30.62" beside the
 // shipping, "18 rolls, 0.53 m over" beside the exposures. The key is as in the file:
-// "shipping", "reel.length". It is "" where the field says all itself, and for an offer
+// "shipping", "reel.length", and for what holds for all offers "shooting.rolls_a_year"
+// or "rate[2].equals", where i counts for nothing. It is "" where the field says all itself, and for an offer
 // that could not be computed.
 func Meaning(key string, c *compare.Comparison, i int, l money.Locale) string {
+	if text, known := meaningForAll(key, voice{&c.Scenario, l}); known {
+		return text
+	}
 	in := inputs(c, i)
 	say, known := meanings[key]
 	if !known || in == nil || c.Offers[i].Fault != nil {
@@ -32,6 +36,7 @@ type field struct {
 
 // meanings are the fields that are explained, by key.
 var meanings = map[string]func(field) string{
+	"currency":             field.currency,
 	"price":                field.price,
 	"units":                field.units,
 	"on_hand":              field.onHand,
@@ -54,6 +59,24 @@ var meanings = map[string]func(field) string{
 	"boxed.exposures":      field.pack,
 }
 
+// meaningForAll is the meaning of a field that belongs to no offer; known says whether
+// key is such a field.
+func meaningForAll(key string, v voice) (text string, known bool) {
+	if key == "shooting.rolls_a_year" {
+		return v.plain(yearShot(v.s).Quo(exact.Int(12)), 1) + " a month", true
+	}
+	var n int
+	if _, err := fmt.Sscanf(key, "rate[%d].equals", &n); err != nil {
+		return "", false
+	}
+	if n < 1 || n > len(v.s.Rates) || v.s.Rates[n-1].Equals.Sign() <= 0 {
+		return "", true
+	}
+	r, hundred := v.s.Rates[n-1], exact.Int(100)
+	return fmt.Sprintf("%s = %s", v.l.Whole(hundred, r.In),
+		v.l.Amount(hundred.Quo(exact.FromDecimal(r.Equals)), r.One)), true
+}
+
 func (f field) foreign() bool { return f.in.Currency != f.s.Home }
 
 // line is an amount of the receipt, "" when there is none.
@@ -73,6 +96,9 @@ func (f field) converted(d scenario.Decimal) string {
 }
 
 func (f field) price() string { return f.converted(f.in.Price) }
+
+// currency is the quotes used to bring the seller's currency home.
+func (f field) currency() string { return f.route(f.o.Order.Route) }
 
 func (f field) units() string {
 	if f.o.Order.Units == 1 {

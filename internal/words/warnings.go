@@ -91,7 +91,7 @@ func (w warned) filmExpires() string {
 	o := w.c.Find(w.w.Offer)
 	switch {
 	case w.w.Amount.Sign() > 0:
-		return fmt.Sprintf("%s of film are too old before they are shot, paid for and thrown away. "+
+		return fmt.Sprintf("film for %s is too old before it is shot, paid for and thrown away. "+
 			"Order fewer at a time, or shoot more.", w.counted(w.w.Amount.Round(1), "roll"))
 	case o == nil:
 		return "some film is too old before it is shot. Order fewer at a time, or shoot more."
@@ -153,7 +153,7 @@ func (w warned) priceRiseStops() string {
 	if o != nil {
 		fall = fmt.Sprintf("a price that falls by %s a year", w.percent(exact.FromDecimal(o.PriceRisePercent).Abs()))
 	}
-	return fall + " reaches nothing within these months and stays there. Enter a smaller Price rise a year."
+	return fall + " reaches nothing within these months and stays there. Enter a smaller fall in Price rises a year."
 }
 
 // process is the process a warning names.

@@ -68,8 +68,8 @@ var home, abroad = func() (map[Locale][]judge, []judge) {
 	return m, any
 }()
 
-// number finds what is written between the currencies and signs of a text.
-var number = regexp.MustCompile("[0-9](?:[0-9.,'’\u02bc]|" + blanks + "|[\u200e\u200f\u2060\ufeff])*")
+// numeral finds what is written between the currencies and signs of a text.
+var numeral = regexp.MustCompile("[0-9](?:[0-9.,'’\u02bc]|" + blanks + "|[\u200e\u200f\u2060\ufeff])*")
 
 // leading finds a decimal sign before the first digit, where it does not end a word.
 var leading = regexp.MustCompile(`(?:^|[^\pL/])([.,])$`)
@@ -77,7 +77,7 @@ var leading = regexp.MustCompile(`(?:^|[^\pL/])([.,])$`)
 // values are all numbers that the forms give for a text, without its sign.
 func values(text string, forms []judge) (list []*big.Rat) {
 	text = strings.NewReplacer("\u200e", "", "\u200f", "", "\u2060", "", "\ufeff", "").Replace(text)
-	at := number.FindStringIndex(text)
+	at := numeral.FindStringIndex(text)
 	if at == nil {
 		return nil
 	}

@@ -63,7 +63,8 @@ type scanner struct {
 	table *node
 	work  int
 	slab  []node
-	whole bool // cuts are of no use
+	parts []string // of the last key
+	whole bool     // cuts are of no use
 	layout
 }
 
@@ -251,9 +252,10 @@ func (s *scanner) assign(in *node) error {
 	return s.value(n)
 }
 
-// key reads the parts of a dotted key and the blanks after it.
+// key reads the parts of a dotted key and the blanks after it. The next key
+// overwrites them.
 func (s *scanner) key() ([]string, error) {
-	var parts []string
+	parts := s.parts[:0]
 	for {
 		s.blank(false)
 		p, err := s.keyPart()
@@ -263,6 +265,7 @@ func (s *scanner) key() ([]string, error) {
 		parts = append(parts, p)
 		s.blank(false)
 		if !s.take('.') {
+			s.parts = parts
 			return parts, nil
 		}
 		if len(parts) > maxDepth {

@@ -1,0 +1,416 @@
+package scenario
+
+import (
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/shopspring/decimal"
+
+	"reelworth/internal/money"
+)
+
+// small is a file without a fault that uses every table.
+const small = `schema = 1
+
+[[scenario]]
+name = "Harbour"
+home = "EUR"
+first_month = "2027-01"
+baseline = "Box"
+
+  [[scenario.rate]]
+  one = "USD"
+  equals = "0.8875"
+  in = "EUR"
+
+  [scenario.shooting]
+  rolls_per_month = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12.5"]
+
+  [scenario.border]
+  duty_percent = "4.2"
+
+  [scenario.loading]
+  cassette_loads = 5
+
+    [[scenario.loading.equipment]]
+    name = "Loader"
+    price = "48.00"
+    lasts_rolls = 200
+
+  [[scenario.developing]]
+  name = "Lab"
+  way = "lab"
+  price = "9.90"
+
+  [[scenario.developing]]
+  name = "Kitchen"
+  way = "home"
+  chemistry_price = "36"
+  chemistry_rolls = 16
+
+  [[scenario.offer]]
+  name = "Box"
+  kind = "boxed"
+  currency = "EUR"
+  price = "14.80"
+
+    [scenario.offer.boxed]
+    exposures = 36
+
+  [[scenario.offer]]
+  name = "Reel"
+  kind = "reel"
+  currency = "USD"
+  price = "118.00"
+  developing = "Kitchen"
+
+    [scenario.offer.reel]
+    length = "100"
+    length_unit = "ft"
+    exposures = 36
+`
+
+// want is one fault: the line is the one that holds At in the edited text, or the
+// line itself where At starts with ":".
+type want struct {
+	At, Path string
+	Part     Part
+	Index    int
+	Says     string // a part of what is wrong and of the remedy, joined by "; "
+}
+
+// edit is one change to the small file and the faults it leads to. The faults must
+// be exactly these, in this order.
+type edit struct {
+	name, old, new string
+	want           []want
+}
+
+var edits = []edit{
+	{"nothing wrong", "", "", nil},
+	// numbers
+	{"a float for a price", `"14.80"`, `14.80`, []want{{"price = 14.80", "offer[1].price", PartOffer, 0, `14.80 stands without quotation marks, which loses digits; write "14.80"`}}},
+	{"a float with an exponent", `"14.80"`, `1e3`, []want{{"price = 1e3", "offer[1].price", PartOffer, 0, `such as "14.80"`}}},
+	{"not a number at all", `"14.80"`, `nan`, []want{{"price = nan", "offer[1].price", PartOffer, 0, `such as "14.80"`}}},
+	{"infinity", `"14.80"`, `-inf`, []want{{"price = -inf", "offer[1].price", PartOffer, 0, `-inf stands`}}},
+	{"an exponent in text", `"14.80"`, `"1e9999"`, []want{{"1e9999", "offer[1].price", PartOffer, 0, `"1e9999" is no plain number`}}},
+	{"a decimal comma", `"14.80"`, `"14,80"`, []want{{"14,80", "offer[1].price", PartOffer, 0, `write "14.80"`}}},
+	{"spaces around", `"14.80"`, `" 14.80 "`, []want{{" 14.80 ", "offer[1].price", PartOffer, 0, `write "14.80"`}}},
+	{"a bare point", `"14.80"`, `".5"`, []want{{`".5"`, "offer[1].price", PartOffer, 0, `write "0.5"`}}},
+	{"a point at the end", `"14.80"`, `"5."`, []want{{`"5."`, "offer[1].price", PartOffer, 0, `write "5"`}}},
+	{"a plus sign", `"14.80"`, `"+5"`, []want{{`"+5"`, "offer[1].price", PartOffer, 0, `write "5"`}}},
+	{"grouping", `"14.80"`, `"1,234.50"`, []want{{"1,234.50", "offer[1].price", PartOffer, 0, `such as "14.80"`}}},
+	{"an empty number", `"14.80"`, `""`, []want{{`price = ""`, "offer[1].price", PartOffer, 0, `is no plain number`}}},
+	{"other digits", `"14.80"`, `"١٤"`, []want{{"١٤", "offer[1].price", PartOffer, 0, `is no plain number`}}},
+	{"thirteen digits before the point", `"14.80"`, `"1234567890123"`, []want{{"1234567890123", "offer[1].price", PartOffer, 0, `more than 12 digits`}}},
+	{"thirteen digits after the point", `"14.80"`, `"1.1234567890123"`, []want{{"1.1234567890123", "offer[1].price", PartOffer, 0, `more than 12 digits`}}},
+	{"twelve digits on both sides", `"14.80"`, `"123456789012.123456789012"`, nil},
+	{"four hundred digits", `"14.80"`, `"` + strings.Repeat("7", 400) + `"`, []want{{"777", "offer[1].price", PartOffer, 0, `…" has more than 12 digits`}}},
+	{"a whole number of thirteen digits", `"14.80"`, `1234567890123`, []want{{"1234567890123", "offer[1].price", PartOffer, 0, `more than 12 digits`}}},
+	{"a whole number", `"14.80"`, `15`, nil},
+	{"a truth value for a number", `"14.80"`, `true`, []want{{"price = true", "offer[1].price", PartOffer, 0, `true is true-or-false, not a number`}}},
+	{"a list for a number", `"14.80"`, `["1"]`, []want{{`price = ["1"]`, "offer[1].price", PartOffer, 0, `it is a list, not a number`}}},
+	{"a date for a number", `"14.80"`, `2027-01-01`, []want{{`price = 2027`, "offer[1].price", PartOffer, 0, `2027-01-01 is a date or a time, not a number`}}},
+	{"a price of nothing", `"14.80"`, `"0.00"`, []want{{`"0.00"`, "offer[1].price", PartOffer, 0, `0.00 is not above 0; write a number above 0`}}},
+	{"a negative price", `"14.80"`, `"-3"`, []want{{`"-3"`, "offer[1].price", PartOffer, 0, `-3 is not above 0`}}},
+	{"no price", `price = "14.80"`, ``, []want{{":39", "offer[1].price", PartOffer, 0, `is missing; write price = "14.80"`}}},
+	{"a discount above all", `kind = "boxed"`, "kind = \"boxed\"\ndiscount_percent = \"100.1\"", []want{{"100.1", "offer[1].discount_percent", PartOffer, 0, `100.1 is above 100; write a number from 0 to 100`}}},
+	{"a falling price", `kind = "boxed"`, "kind = \"boxed\"\nprice_rise_percent = \"-5\"", nil},
+	{"everything spoiled", `length = "100"`, "length = \"100\"\nspoiled_percent = 100", []want{{"spoiled_percent", "offer[2].reel.spoiled_percent", PartOffer, 1, `100 is not below 100; write a number from 0 to below 100`}}},
+	{"keeps for no time", `kind = "boxed"`, "kind = \"boxed\"\nkeeps_months = 0", []want{{"keeps_months", "offer[1].keeps_months", PartOffer, 0, `0 is not above 0`}}},
+	// whole numbers, truth values, text
+	{"text for a whole number", `exposures = 36`, `exposures = "36"`, []want{{`exposures = "36"`, "offer[1].boxed.exposures", PartOffer, 0, `"36" is text, not a whole number; write exposures = 36, without`}}},
+	{"a float for a whole number", `exposures = 36`, `exposures = 36.0`, []want{{`36.0`, "offer[1].boxed.exposures", PartOffer, 0, `36.0 is no whole number`}}},
+	{"a whole number too low", `cassette_loads = 5`, `cassette_loads = 0`, []want{{`cassette_loads`, "loading.cassette_loads", PartLoading, 0, `0 is below 1; write a whole number of at least 1`}}},
+	{"a whole number too long", `cassette_loads = 5`, `cassette_loads = 9000000000000`, []want{{`cassette_loads`, "loading.cassette_loads", PartLoading, 0, `more than 12 digits`}}},
+	{"too many months", `home = "EUR"`, "home = \"EUR\"\nmonths = 61", []want{{"months = 61", "months", PartWhole, 0, "61 is above 60; write a whole number from 1 to 60"}}},
+	{"text for a truth value", `lasts_rolls = 200`, "lasts_rolls = 200\nowned = \"yes\"", []want{{"owned", "loading.equipment[1].owned", PartLoading, 0, `"yes" is text, not true or false; write owned = true or owned = false`}}},
+	{"a number for text", `name = "Lab"`, `name = 7`, []want{{"name = 7", "developing[1].name", PartDeveloping, 0, `7 is a number, not text; write name = "7"`}}},
+	{"an empty name", `name = "Lab"`, `name = " "`, []want{{`name = " "`, "developing[1].name", PartDeveloping, 0, `is empty; write name = `}}},
+	{"a word that is none", `kind = "boxed"`, `kind = "box"`, []want{{`kind = "box"`, "offer[1].kind", PartOffer, 0, `"box" is none of the words for it; write kind = "reel" or "boxed"`}}},
+	{"an unknown import", `kind = "boxed"`, "kind = \"boxed\"\nimport = \"ship\"", []want{{"ship", "offer[1].import", PartOffer, 0, `write import = "none", "border" or "prepaid"`}}},
+	{"a table for a price", `price = "14.80"`, `price = {a = 1}`, []want{{"{a = 1}", "offer[1].price", PartOffer, 0, "it is a table, not a number"}}},
+	{"text for a table", `  [scenario.border]
+  duty_percent = "4.2"`, ``, nil},
+	// dates
+	{"a month out of the year", `"2027-01"`, `"2027-13"`, []want{{"2027-13", "first_month", PartWhole, 0, `"2027-13" is no month; write first_month = "2027-01"`}}},
+	{"a month without quotation marks", `"2027-01"`, `2027`, []want{{"= 2027", "first_month", PartWhole, 0, `2027 is a number, not a month in quotation marks`}}},
+	{"no first month", `first_month = "2027-01"`, ``, []want{{":3", "first_month", PartWhole, 0, `is missing; write first_month = "2027-01"`}}},
+	{"a date", `equals = "0.8875"`, "equals = \"0.8875\"\ndate = 2026-11-20", nil},
+	{"a date as text", `equals = "0.8875"`, "equals = \"0.8875\"\ndate = \"2026-11-20\"", []want{{"date", "rate[1].date", PartRate, 0, `write date = 2026-11-20, without`}}},
+	{"a date with a time", `equals = "0.8875"`, "equals = \"0.8875\"\ndate = 2026-11-20T10:00:00Z", []want{{"date", "rate[1].date", PartRate, 0, `is no date; write date = 2027-01-31`}}},
+	// currencies and rates
+	{"a small-letter currency", `home = "EUR"`, `home = "eur"`, []want{{`"eur"`, "home", PartWhole, 0, `"eur" is no currency code; write "EUR"`}}},
+	{"a currency of the past", `currency = "USD"`, `currency = "DEM"`, []want{{`"DEM"`, "offer[2].currency", PartOffer, 1, `"DEM" is no currency code in use today`}}},
+	{"no rate for an offer", `currency = "USD"`, `currency = "CAD"`, []want{{`"CAD"`, "offer[2].currency", PartOffer, 1, `no rate between CAD and EUR; add a [[scenario.rate]] with one = "CAD" and in = "EUR"`}}},
+	{"a rate of nothing", `"0.8875"`, `"0"`, []want{{`equals = "0"`, "rate[1].equals", PartRate, 0, `0 is not above 0`}}},
+	{"both sides of a rate equal", `one = "USD"`, `one = "EUR"`, []want{
+		{`in = "EUR"`, "rate[1].in", PartRate, 0, `both sides are "EUR"`},
+		{`currency = "USD"`, "offer[2].currency", PartOffer, 1, `no rate between USD and EUR`}}},
+	{"a pair quoted twice", `  [scenario.shooting]`, "  [[scenario.rate]]\n  one = \"EUR\"\n  equals = \"1.1\"\n  in = \"USD\"\n\n  [scenario.shooting]", []want{
+		{":9", "rate[1]", PartRate, 0, `USD and EUR have another rate, rate[2]; keep one of the two`},
+		{":14", "rate[2]", PartRate, 1, `EUR and USD have another rate, rate[1]; keep one of the two`}}},
+	{"a way through a third currency", `currency = "USD"`, "currency = \"JPY\"", []want{{`"JPY"`, "offer[2].currency", PartOffer, 1, `no rate between JPY and EUR`}}},
+	// shooting
+	{"no shooting", `  [scenario.shooting]
+  rolls_per_month = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12.5"]`, ``, []want{{":3", "shooting", PartWhole, 0, `is missing; write a [scenario.shooting] table with rolls_per_month, 12 numbers`}}},
+	{"eleven months", `"1", "2", `, `"1", `, []want{{"rolls_per_month", "shooting.rolls_per_month", PartWhole, 0, `has 11 numbers, not 12; write 12 numbers`}}},
+	{"one month wrong", `"2", "3"`, "\"2\",\n 3.5", []want{{" 3.5", "shooting.rolls_per_month[3]", PartWhole, 0, `write "3.5"`}}},
+	{"a month too busy", `"2", "3"`, `"2", "1000.5"`, []want{{"1000.5", "shooting.rolls_per_month[3]", PartWhole, 0, `1000.5 is above 1000`}}},
+	// equipment and developing
+	{"resale above the price", `price = "48.00"`, "price = \"48.00\"\nresale = \"48.01\"", []want{{"resale", "loading.equipment[1].resale", PartLoading, 0, `48.01 is more than the price, 48.00; write at most the price`}}},
+	{"equipment without a life", `lasts_rolls = 200`, ``, []want{{":23", "loading.equipment[1].lasts_rolls", PartLoading, 0, "is missing; write lasts_rolls = 200"}}},
+	{"a lab without a price", `price = "9.90"`, ``, []want{{":28", "developing[1].price", PartDeveloping, 0, "is missing"}}},
+	{"a lab for nothing", `price = "9.90"`, `price = "0"`, nil},
+	{"home without chemistry's price", `chemistry_price = "36"`, ``, []want{{":33", "developing[2].chemistry_price", PartDeveloping, 1, "is missing"}}},
+	{"home without chemistry's rolls", `chemistry_rolls = 16`, ``, []want{{":33", "developing[2].chemistry_rolls", PartDeveloping, 1, "is missing; write chemistry_rolls = 16"}}},
+	{"two processes of one name", `name = "Lab"`, `name = "Kitchen"`, []want{
+		{":29", "developing[1].name", PartDeveloping, 0, `another process is named "Kitchen" too`},
+		{":34", "developing[2].name", PartDeveloping, 1, `another process is named "Kitchen" too`}}},
+	// offers
+	{"two offers of one name", `name = "Reel"`, `name = "Box"`, []want{{":49", "offer[2].name", PartOffer, 1, `offer[1] is named "Box" too; give each offer`}}},
+	{"the baseline is no offer", `baseline = "Box"`, `baseline = "Bx"`, []want{{"baseline", "baseline", PartBaseline, 0, `no offer is named "Bx"; write the name of one of the offers, such as "Box"`}}},
+	{"no baseline", `baseline = "Box"`, ``, []want{{":3", "baseline", PartBaseline, 0, `is missing`}}},
+	{"a process that is none", `developing = "Kitchen"`, `developing = "Kitchn"`, []want{{"Kitchn", "offer[2].developing", PartOffer, 1, `no process is named "Kitchn"; write the name of a process, such as "Lab"`}}},
+	{"a table of the other kind", `kind = "boxed"`, `kind = "reel"`, []want{
+		{":39", "offer[1].reel", PartOffer, 0, `is missing; write a [scenario.offer.reel] table`},
+		{"[scenario.offer.boxed]", "offer[1].boxed", PartOffer, 0, `does not belong in an offer of kind "reel"`}}},
+	{"a reel that gives no roll", `length = "100"`, `length = "1"`, []want{{`length = "1"`, "offer[2].reel.length", PartOffer, 1, `733.2 mm are missing`}}},
+	{"a reel by an unknown unit", `length_unit = "ft"`, `length_unit = "in"`, []want{{`"in"`, "offer[2].reel.length_unit", PartOffer, 1, `write length_unit = "ft" or "m"`}}},
+	// several at once, in the order of the file
+	{"several faults", "name = \"Harbour\"\nhome = \"EUR\"", "home = 4.5", []want{
+		{":3", "name", PartWhole, 0, "is missing"},
+		{"home = 4.5", "home", PartWhole, 0, `4.5 is a number, not text; write home = "EUR"`}}},
+	// the file itself
+	{"no schema", `schema = 1`, ``, []want{{":1", "schema", PartFile, 0, "is missing; write schema = 1 as the first line"}}},
+	{"a schema that is none", `schema = 1`, `schema = "1"`, []want{{":1", "schema", PartFile, 0, "is no version"}}},
+	{"a newer schema", `schema = 1`, `schema = 2`, []want{{":1", "schema", PartFile, 0, "schema 2, newer than this program, which reads up to 1"}}},
+	{"a key twice", `home = "EUR"`, "home = \"EUR\"\nhome = \"USD\"", []want{{`home = "USD"`, "scenario.home", PartFile, 0, "keep one of the two"}}},
+	{"an open quotation mark", `name = "Lab"`, `name = "Lab`, []want{{`name = "Lab`, "scenario.developing.name", PartFile, 0, "strings cannot contain newlines; end the text"}}},
+	{"a key without a value", `name = "Lab"`, `name =`, []want{{"name =\n", "scenario.developing.name", PartFile, 0, "write a value after the equals sign"}}},
+	{"a list where a table belongs", "[scenario.border]", "[[scenario.border]]", []want{{"[[scenario.border]]", "border", PartWhole, 0, "is no table; write [scenario.border]"}}},
+	{"a table where a list belongs", "[[scenario.rate]]", "[scenario.rate]", []want{
+		{":9", "rate", PartWhole, 0, "is no list of tables"},
+		{`currency = "USD"`, "offer[2].currency", PartOffer, 1, "no rate between USD and EUR"}}},
+}
+
+func (e edit) text(t testing.TB) string {
+	if !strings.Contains(small, e.old) {
+		t.Fatalf("%s: the file has no %q", e.name, e.old)
+	}
+	return strings.Replace(small, e.old, e.new, 1)
+}
+
+func TestFaults(t *testing.T) {
+	for _, e := range edits {
+		t.Run(e.name, func(t *testing.T) {
+			text := e.text(t)
+			_, faults := Read([]byte(text))
+			for i, f := range faults {
+				if i >= len(e.want) {
+					t.Errorf("not wanted: %s", f.Report("file"))
+					continue
+				}
+				w := e.want[i]
+				if line := lineOf(text, w.At); f.Line != line {
+					t.Errorf("line %d, want %d: %s", f.Line, line, f.Report("file"))
+				}
+				where := Place{w.Part, 0, w.Index}
+				if w.Part == PartFile {
+					where.Scenario = -1
+				}
+				if f.Path != w.Path || f.Place != where || !strings.Contains(f.Wrong+"; "+f.Remedy, w.Says) {
+					t.Errorf("%s (%v)\nwant %s: %s (%v)", f.Report("file"), f.Place, w.Path, w.Says, where)
+				}
+			}
+			if len(faults) < len(e.want) {
+				t.Errorf("%d faults, want %d: %v", len(faults), len(e.want), faults)
+			}
+		})
+	}
+}
+
+func lineOf(text, at string) (line int) {
+	if _, err := fmt.Sscanf(at, ":%d", &line); err == nil {
+		return line
+	}
+	return 1 + strings.Count(text[:strings.Index(text, at)], "\n")
+}
+
+func TestTheDemoReadsAsTyped(t *testing.T) {
+	f := Demo()
+	if len(f.Scenarios) != 1 {
+		t.Fatal(f)
+	}
+	if r := Inspect(demo); len(r.Faults)+len(r.Notices) > 0 {
+		t.Error(r.Faults, r.Notices)
+	}
+	s := f.Scenarios[0]
+	reel := s.Offers[2]
+	for _, c := range []struct{ what, got, want string }{
+		{"home", s.Home, "EUR"},
+		{"first month", s.FirstMonth.String(), "2027-01"},
+		{"months", fmt.Sprint(s.Months), "12"},
+		{"date", s.Rates[1].Date.String(), "2026-11-20"},
+		{"rate", spell(s.Rates[1].Equals), "163.36"},
+		{"july", spell(s.Shooting.RollsPerMonth[6]), "6"},
+		{"duty on shipping", fmt.Sprint(s.Border.DutyOnShipping), "true"},
+		{"resale", spell(s.Loading.Equipment[0].Resale), "25.00"},
+		{"way", string(s.Developing[1].Way), "home"},
+		{"keeps", fmt.Sprint(s.Developing[1].ChemistryKeepsMonth), "3"},
+		{"price", spell(reel.Price), "118.00"},
+		{"free shipping", fmt.Sprint(reel.FreeShippingFrom.Set), "false"},
+		{"import", string(reel.Import), "border"},
+		{"pitch", string(reel.Reel.Pitch), "short"},
+		{"short roll", fmt.Sprint(reel.Reel.ShortRollFrom), "12"},
+		{"remjet", fmt.Sprint(reel.Reel.Remjet), "true"},
+		{"boxed", fmt.Sprint(reel.Boxed == nil, s.Offers[1].Boxed.RollsPerPack), "true 5"},
+	} {
+		if c.got != c.want {
+			t.Errorf("%s: %s, want %s", c.what, c.got, c.want)
+		}
+	}
+}
+
+// The defaults as the file format lists them.
+func TestMissingFieldsTakeTheirDefaults(t *testing.T) {
+	f, faults := Read([]byte(small))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	s := f.Scenarios[0]
+	o, reel, boxed := s.Offers[1], s.Offers[1].Reel, s.Offers[0].Boxed
+	got := fmt.Sprint(s.Months, s.RollExposures, s.Border.DutyOnShipping, s.Border.TaxOnShipping, s.Border.HandlingFee,
+		s.Loading.CassettePack, s.Loading.CassettesOwned, s.Loading.Equipment[0].Resale, s.Loading.Equipment[0].Owned,
+		o.Units, o.OnHand, o.SalesTaxOnShipping, o.KeepsMonths.Set, o.FreeShippingFrom.Set, o.Import == ImportUndecided,
+		reel.Pitch, reel.LeaderMM, reel.TrailerMM, reel.FoggedMM, reel.StartWasteMM, reel.EndWasteMM,
+		reel.TestExposures, reel.ShortRollFrom, reel.SpoiledPercent, reel.Remjet, boxed.RollsPerPack)
+	if want := "12 36 true true 0 1 0 0 false 1 0 false false false truelong160 72 50 100 200 0 12 0 false 1"; got != want {
+		t.Errorf("%s\nwant %s", got, want)
+	}
+	if d := Defaults[Reel](); !d.LeaderMM.Equal(decimal.New(160, 0)) || d.Pitch != LongPitch {
+		t.Error(d)
+	}
+}
+
+func TestFaultsOfSeveralScenariosNameTheirs(t *testing.T) {
+	one := small[strings.Index(small, "[[scenario]]"):]
+	second := strings.Replace(strings.Replace(one, "Harbour", "Market", 1), `"14.80"`, `14.80`, 1)
+	third := strings.Replace(one, `name = "Harbour"`, ``, 1)
+	fourth := one
+	_, faults := Read([]byte(small + second + third + fourth))
+	var got []string
+	for _, f := range faults {
+		got = append(got, fmt.Sprintf("%d %s: %s", f.Place.Scenario, f.Path, f.Wrong))
+	}
+	want := []string{
+		`1 offer[1].price: in "Market": 14.80 stands without quotation marks, which loses digits`,
+		`2 name: in scenario 3: is missing`,
+		`3 name: in "Harbour": scenario[1] has this name too`,
+	}
+	if strings.Join(got, "\n") != strings.Join(want, "\n") {
+		t.Errorf("%s", strings.Join(got, "\n"))
+	}
+}
+
+func TestLimits(t *testing.T) {
+	offer := "\n[[scenario.offer]]\nname = \"Box %d\"\nkind = \"boxed\"\ncurrency = \"EUR\"\nprice = 1\nboxed.exposures = 36\n"
+	rate := "\n[[scenario.rate]]\none = \"%s\"\nequals = 2\nin = \"EUR\"\n"
+	build := func(offers, rates int) string {
+		text := small
+		for i := range offers - 2 {
+			text += fmt.Sprintf(offer, i)
+		}
+		for i := range rates - 1 {
+			text += fmt.Sprintf(rate, codesBut("EUR", "USD")[i])
+		}
+		return text
+	}
+	if _, faults := Read([]byte(build(50, 60))); len(faults) > 0 {
+		t.Error(faults)
+	}
+	f, faults := Read([]byte(build(51, 61)))
+	if len(faults) != 2 || faults[0].Path != "offer[51]" || faults[1].Path != "rate[61]" || faults[0].Place.Part != PartWhole && faults[0].Place.Part != PartOffer {
+		t.Error(faults)
+	}
+	if s := f.Scenarios[0]; len(s.Offers) != 50 || len(s.Rates) != 60 {
+		t.Error(len(s.Offers), len(s.Rates))
+	}
+	if faults := Check(Scenario{Offers: make([]Offer, 51)}); faults[0].Path != "offer[51]" {
+		t.Error(faults[0])
+	}
+	many := "schema = 1\n" + strings.Repeat("[[scenario]]\n", 5001)
+	if f, faults := Read([]byte(many)); len(f.Scenarios) != 5000 || !strings.Contains(fmt.Sprint(faults), "more than 5000 faults") {
+		t.Error(len(f.Scenarios), len(faults))
+	}
+	_, faults = Read(manyScenarios(5001))
+	if len(faults) != 1 || !strings.Contains(faults[0].Wrong, "larger than 8 MiB") {
+		t.Error(faults)
+	}
+}
+
+func TestUnknownKeysAreNoFaultButNamed(t *testing.T) {
+	text := strings.Replace(small, `price = "14.80"`, "price = \"14.80\"\n  discount_percnt = \"5\"\n  colour = { paper = [1, 2] }", 1)
+	text = strings.Replace(text, "schema = 1", "schema = 1\nbook = 14.80", 1) + "[scenario.weather]\nrain = true\n"
+	r := Inspect([]byte(text))
+	if len(r.Faults) > 0 {
+		t.Fatal(r.Faults)
+	}
+	var got []string
+	for _, n := range r.Notices {
+		got = append(got, n.Report("f"))
+	}
+	const unknown = ": this key is unknown; it is kept but counts for nothing"
+	want := []string{"f:2: book" + unknown, "f:45: scenario[1].offer[1].discount_percnt" + unknown + "; perhaps discount_percent is meant",
+		"f:46: scenario[1].offer[1].colour" + unknown, "f:62: scenario[1].weather" + unknown}
+	if strings.Join(got, "\n") != strings.Join(want, "\n") {
+		t.Errorf("%s", strings.Join(got, "\n"))
+	}
+	if got := strings.Join(Unknown(r.File), " "); got != "book scenario[1].weather scenario[1].offer[1].colour scenario[1].offer[1].discount_percnt" {
+		t.Error(got)
+	}
+	out := string(Write(r.File))
+	for _, kept := range []string{"\nbook = 14.80\n", "\n  colour = {paper = [1, 2]}\n", "\n  discount_percnt = \"5\"\n", "\nweather = {rain = true}\n"} {
+		if !strings.Contains(out, kept) {
+			t.Errorf("%q is not in\n%s", kept, out)
+		}
+	}
+	again := Inspect([]byte(out))
+	if len(again.Faults) > 0 || fmt.Sprint(Unknown(again.File)) != fmt.Sprint(Unknown(r.File)) || again.File.Extra["book"] != Verbatim("14.80") {
+		t.Error(again.Faults, again.File.Extra)
+	}
+}
+
+func TestTheSampleOfSchema1Reads(t *testing.T) {
+	data, err := os.ReadFile("testdata/schema1.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, faults := Read(data)
+	if len(faults) > 0 || f.Schema != Schema || len(f.Scenarios) != 1 || len(f.Scenarios[0].Offers) != 3 {
+		t.Error(faults, f)
+	}
+}
+
+func TestMigrationGoesStepByStep(t *testing.T) {
+	doc := map[string]any{"schema": int64(1), "a": "x"}
+	migrate(doc, 1, map[int]func(map[string]any){
+		1: func(d map[string]any) { d["b"] = d["a"].(string) + "y"; delete(d, "a") },
+		2: func(d map[string]any) { d["c"] = d["b"].(string) + "z"; delete(d, "b") },
+	})
+	if fmt.Sprint(doc) != "map[c:xyz schema:3]" {
+		t.Error(doc)
+	}
+}
+
+func codesBut(not ...string) []string {
+	var list []string
+	for _, c := range money.Codes() {
+		if !strings.Contains(strings.Join(not, " "), c) {
+			list = append(list, c)
+		}
+	}
+	return list
+}

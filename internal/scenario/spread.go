@@ -1,0 +1,60 @@
+package scenario
+
+import (
+	"errors"
+
+	"github.com/shopspring/decimal"
+)
+
+// spreadPlaces is how fine a month's share of a year is.
+const spreadPlaces = 2
+
+// RollsAYear is the sum of the twelve months.
+func (s Shooting) RollsAYear() Decimal {
+	var sum Decimal
+	for _, r := range s.RollsPerMonth {
+		sum = sum.Add(r)
+	}
+	return sum
+}
+
+// Spread is the same pattern of months with another yearly sum: each month in
+// proportion, to hundredths of a roll, and the months' sum exactly rolls. Twelve equal
+// months where nothing was shot before. It fails when rolls is negative or a month
+// would leave 0 to 1,000.
+func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
+	if rolls.Sign() < 0 {
+		return s, errors.New("rolls cannot be fewer than none; write 0 or more")
+	}
+	sum := s.RollsAYear()
+	share := s.RollsPerMonth
+	if sum.IsZero() {
+		for i := range share {
+			share[i] = decimal.New(1, 0)
+		}
+		sum = decimal.New(12, 0)
+	}
+	// Each month ends where its share of the year so far ends, rounded: so the sum
+	// is exact and no month is off by more than one hundredth.
+	places := max(spreadPlaces, -rolls.Exponent())
+	var soFar, given Decimal
+	for i, r := range share {
+		soFar = soFar.Add(r)
+		until := rolls.Mul(soFar).DivRound(sum, places)
+		month := until.Sub(given)
+		given = until
+		if month.GreaterThan(decimal.New(1000, 0)) {
+			return s, errors.New("a month would have more than 1,000 rolls; write fewer")
+		}
+		s.RollsPerMonth[i] = trim(month)
+	}
+	return s, nil
+}
+
+// trim drops trailing zeros behind the point.
+func trim(d Decimal) Decimal {
+	for d.Exponent() < 0 && d.Equal(d.Truncate(-d.Exponent()-1)) {
+		d = d.Truncate(-d.Exponent() - 1)
+	}
+	return d
+}

@@ -28,6 +28,9 @@ func (ch *costChart) bars() {
 	}
 }
 
+// twoLines is the height from which on a name beside its bar may take two lines.
+const twoLines = 28
+
 func (ch *costChart) rowName(r *costRow) {
 	f, t := ch.nameFace(*r), ch.style.Theme
 	colour := t.Ink
@@ -36,7 +39,15 @@ func (ch *costChart) rowName(r *costRow) {
 	}
 	name := tidy(r.offer.Name)
 	if ch.plan.inline {
-		ch.write(f, 0, r.y+ch.plan.height/2+f.size*0.36, f.fit(name, ch.left-12), colour)
+		middle, room := r.y+ch.plan.height/2, ch.left-12
+		if f.width(name) <= room || ch.plan.pitch < twoLines {
+			ch.write(f, 0, middle+f.size*0.36, f.fit(name, room), colour)
+			return
+		}
+		f.size = smallFace.size
+		for i, line := range f.wrap(name, room, 2) {
+			ch.write(f, 0, middle-2.5+13*float64(i), line, colour)
+		}
 		return
 	}
 	ch.write(f, 0, r.y-5, f.fit(name, ch.W), colour)
@@ -77,8 +88,11 @@ func (ch *costChart) segment(r *costRow, part words.CostPart, seg Rect, value st
 	ch.box(drawn, colour)
 	label, reads := palette.Label(colour, ch.style.Theme)
 	f := smallFace
-	if ch.plan.height < 13 {
+	switch {
+	case ch.plan.height < 13:
 		return
+	case ch.plan.height > 30:
+		f = nameFace
 	}
 	if reads && f.width(value)+10 <= drawn.W {
 		ch.write(f, seg.X+6, r.y+ch.plan.height/2+4, value, label)

@@ -24,7 +24,7 @@ func (ch *spendChart) calendar() {
 	width := ch.plot.W / float64(ch.months)
 	step := monthSteps[len(monthSteps)-1]
 	for _, s := range monthSteps {
-		if float64(s)*width >= smallFace.width("Mmm")+3 {
+		if float64(s)*width >= smallFace.width("May")+5 {
 			step = s
 			break
 		}

@@ -16,7 +16,7 @@ import (
 func CostPerRoll(c *compare.Comparison, chosen string, w, h float64, s Style) *Drawing {
 	sh := newSheet(w, h, s)
 	x, y := sh.heading(words.CostTitle(c, s.Locale), words.CostUnder(c))
-	drawCost(sh, c, chosen, x, y, sh.H)
+	drawCost(sh, c, chosen, Rect{x, y, sh.W - x, sh.H - y}, tallestRow)
 	return sh.Drawing
 }
 
@@ -41,14 +41,16 @@ type costRow struct {
 	y         float64 // top of the bar
 }
 
-// drawCost draws legend and bars below the line that ends at x, y.
-func drawCost(sh *sheet, c *compare.Comparison, chosen string, x, y, bottom float64) {
+// drawCost draws legend and bars below the line that ends at the top left of room; a
+// row is at most tallest high.
+func drawCost(sh *sheet, c *compare.Comparison, chosen string, room Rect, tallest float64) {
 	ch := &costChart{sheet: sh, c: c, chosen: chosen, parts: partsThatOccur(c)}
 	ch.table = costTable(c, ch.parts, sh.style)
+	y := room.Y
 	if len(ch.parts) > 0 {
-		y = ch.legend(ch.keys(), x, y)
+		y = ch.legend(ch.keys(), room.X+2*legendGap, y)
 	}
-	ch.plan = planRows(len(c.Offers), y+14, bottom, ch.compares())
+	ch.plan = planRows(len(c.Offers), y+14, room.bottom(), tallest, ch.compares())
 	ch.collect()
 	ch.scale()
 	ch.bars()

@@ -225,3 +225,30 @@ func blend(a, b color.NRGBA, share float64) color.NRGBA {
 	mix := func(x, y uint8) uint8 { return uint8(math.Round(float64(x)*(1-share) + float64(y)*share)) }
 	return color.NRGBA{R: mix(a.R, b.R), G: mix(a.G, b.G), B: mix(a.B, b.B), A: 255}
 }
+
+// inset puts an empty margin around everything drawn so far.
+func (s *sheet) inset(by float64) {
+	for _, sh := range s.shapes {
+		for i := range sh.path {
+			p := &sh.path[i]
+			move(&p.Pos, by)
+			for j := range p.Control {
+				move(&p.Control[j], by)
+			}
+		}
+	}
+	for i := range s.texts {
+		t := &s.texts[i]
+		t.Rect.X, t.Rect.Y, t.baseline = t.Rect.X+by, t.Rect.Y+by, t.baseline+by
+	}
+	for i := range s.hits {
+		r := &s.hits[i].Rect
+		r.X, r.Y = r.X+by, r.Y+by
+	}
+	s.W, s.H = s.W+2*by, s.H+2*by
+}
+
+func move(p *vg.Point, by float64) {
+	p.X += vg.Length(by)
+	p.Y += vg.Length(by)
+}

@@ -10,7 +10,7 @@ import (
 )
 
 const (
-	labelGap  = 10.0 // from the line's end to its label
+	labelGap  = 14.0 // from a line's end to its label; twice that where many are tied to it
 	labelRow  = 16.0 // of one line of a label
 	noteRow   = 15.0
 	noteGap   = 3.0  // below it
@@ -22,6 +22,7 @@ type endLabel struct {
 	line        *spendLine
 	total, name string
 	note        string // what is left, "" if nothing
+	shortNote   string
 	y           float64
 	height      float64
 	want        float64 // the y of the line's end
@@ -34,10 +35,11 @@ var (
 
 // labelOf is the label of a line.
 func (ch *spendChart) labelOf(l *spendLine) endLabel {
-	return endLabel{
-		line: l, total: ch.total(l.offer.Year.Cumulative[ch.months-1]), name: l.short,
-		note: words.LeftAtEnd(ch.c, l.offer, ch.style.Locale), height: labelRow,
+	label := endLabel{
+		line: l, total: ch.total(l.offer.Year.Cumulative[ch.months-1]), name: l.short, height: labelRow,
 	}
+	label.note, label.shortNote = words.LeftAtEnd(ch.c, l.offer, ch.style.Locale)
+	return label
 }
 
 // total is an amount in whole units, with the minor unit where all are small.
@@ -64,24 +66,36 @@ func (ch *spendChart) labelWidth() float64 {
 	return math.Ceil(min(widest, max(mostLabel*ch.W, total)))
 }
 
+// gap is the space between the lines' ends and their labels.
+func (ch *spendChart) gap() float64 {
+	if len(ch.lines) > 3 {
+		return 2 * labelGap
+	}
+	return labelGap
+}
+
 // endLabels sets the labels beside the lines' ends, pushed apart, the least telling
 // left out where there is no room.
 func (ch *spendChart) endLabels() {
 	labels := ch.roomFor()
 	pushApart(labels, ch.plot.Y-8, ch.plot.bottom()+8)
-	x, width := ch.plot.right()+labelGap, ch.W-ch.plot.right()-labelGap
+	x := ch.plot.right() + ch.gap()
+	width := ch.W - x
 	for i := range labels {
 		l := &labels[i]
 		text := l.line.pen.text
 		base := l.y + labelRow/2 + 4
 		if middle := l.y + labelRow/2; math.Abs(middle-l.want) > 3 {
-			ch.line(l.line.pen.colour, 1, nil, ch.plot.right()+1, l.want, ch.plot.right()+4, l.want,
-				ch.plot.right()+labelGap-5, middle, ch.plot.right()+labelGap-2, middle)
+			ch.line(l.line.pen.colour, 1, nil, ch.plot.right()+2, l.want, x-3, middle)
 		}
 		end := ch.write(endTotal, x, base, l.total, text)
 		ch.write(endName, end+4, base, endName.fit(l.name, x+width-end-4), text)
 		if l.note != "" && l.height > labelRow {
-			ch.write(smallFace, x, base+noteRow, smallFace.fit(l.note, width), ch.style.Theme.Muted)
+			note := l.note
+			if smallFace.width(note) > width {
+				note = smallFace.fit(l.shortNote, width)
+			}
+			ch.write(smallFace, x, base+noteRow, note, ch.style.Theme.Muted)
 		}
 	}
 }

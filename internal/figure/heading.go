@@ -38,20 +38,12 @@ const (
 	legendLine = 18
 )
 
-// legend sets entries after x on a baseline, on further lines where they don't fit,
-// and returns the last line's baseline.
+// legend sets entries from x on along a baseline, on further lines where they don't
+// fit, and returns the last line's baseline.
 func (s *sheet) legend(keys []key, x, y float64) float64 {
-	entry := func(k key) float64 { return swatch + 5 + smallFace.width(k.text) }
-	rest := 0.0
+	at, y := s.legendStart(keys, x, y)
 	for _, k := range keys {
-		rest += entry(k) + legendGap
-	}
-	at := x + 2*legendGap
-	if at+rest-legendGap > s.W && x > 0 && rest-legendGap <= s.W || at+entry(keys[0]) > s.W {
-		at, y = 0, y+legendLine
-	}
-	for _, k := range keys {
-		if at > 0 && at+entry(k) > s.W {
+		if at > 0 && at+k.width() > s.W {
 			at, y = 0, y+legendLine
 		}
 		s.box(Rect{at, y - 9, swatch, swatch}, k.colour)
@@ -59,6 +51,33 @@ func (s *sheet) legend(keys []key, x, y float64) float64 {
 		at = s.write(smallFace, at+swatch+5, y, text, s.style.Theme.Muted) + legendGap
 	}
 	return y
+}
+
+// legendStart is where the first entry goes: on the next line when all fit there but
+// not here.
+func (s *sheet) legendStart(keys []key, x, y float64) (at, baseline float64) {
+	all := -float64(legendGap)
+	for _, k := range keys {
+		all += k.width() + legendGap
+	}
+	if x > 0 && (x+all > s.W && all <= s.W || x+keys[0].width() > s.W) {
+		return 0, y + legendLine
+	}
+	return x, y
+}
+
+func (k key) width() float64 { return swatch + 5 + smallFace.width(k.text) }
+
+// legendLines is how many lines entries take that start at the left edge.
+func (s *sheet) legendLines(keys []key) int {
+	at, lines := 0.0, 1
+	for _, k := range keys {
+		if at > 0 && at+k.width() > s.W {
+			at, lines = 0, lines+1
+		}
+		at += k.width() + legendGap
+	}
+	return lines
 }
 
 // sign sets the sign of a fault, a disc with a mark in it, centred on x, y.

@@ -37,22 +37,33 @@ func (ch *spendChart) anythingSpent() bool {
 	return false
 }
 
-// ringLabel sets the words at the place around x, y that crosses the fewest lines.
+// ringLabel sets the words at the place around x, y that crosses the fewest lines,
+// and ties them to the ring where that is not beside it.
 func (ch *spendChart) ringLabel(l *spendLine, x, y float64, text string) {
-	f := endName
-	w := f.width(text)
+	w := endName.width(text)
 	best, at := math.Inf(1), TextBox{}
-	for _, dy := range []float64{24, -14, 38, -28, 52, -42} {
-		for _, dx := range []float64{10, -10 - w, -w / 2} {
-			box := textBox(f, x+dx, y+dy, text, l.pen.text)
-			if cost := ch.covered(box.Rect.grow(3)) + (math.Abs(dy)+math.Abs(dx+w/2)/4)/50; cost < best {
+	for _, dy := range []float64{24, -14, 13, -4, 38, -28, 52, -42, 70, -60} {
+		for _, dx := range []float64{10, -10 - w, -w / 2, 30, -30 - w} {
+			box := textBox(endName, x+dx, y+dy, text, l.pen.text)
+			far := box.Rect.distance(x, y)
+			if far < 8 {
+				continue
+			}
+			if cost := ch.covered(box.Rect.grow(3)) + far/25; cost < best {
 				best, at = cost, box
 			}
 		}
 	}
-	if best < outside {
-		ch.texts = append(ch.texts, at)
+	if best >= outside {
+		return
 	}
+	r := at.Rect
+	if nx, ny := min(max(x, r.X), r.right()), min(max(y, r.Y-2), r.bottom()+2); r.distance(x, y) > 18 {
+		length := math.Hypot(nx-x, ny-y)
+		ch.line(l.pen.colour, 1, nil, x+(nx-x)*7/length, y+(ny-y)*7/length, nx, ny)
+	}
+	ch.box(r.grow(1), ch.style.Theme.Ground)
+	ch.texts = append(ch.texts, at)
 }
 
 // outside is the cost of a place that cannot be taken.

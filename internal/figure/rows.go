@@ -24,6 +24,7 @@ type rowPlan struct {
 // of the line that says what the bars are compared with.
 const (
 	tallRow, tallestRow    = 40, 57
+	exportRow              = 96
 	inlineRow, tallestLine = 15, 34
 	compareLabel           = 24
 )
@@ -33,7 +34,7 @@ const (
 func CostHeight(n int) float64 { return 44 + float64(n)*tallestRow + compareLabel }
 
 // planRows shares out the space between top and bottom.
-func planRows(n int, top, bottom float64, compares bool) rowPlan {
+func planRows(n int, top, bottom, tallest float64, compares bool) rowPlan {
 	p := rowPlan{top: top, rows: n, total: totalFace, name: nameFace}
 	room := bottom - top
 	if compares {
@@ -42,8 +43,8 @@ func planRows(n int, top, bottom float64, compares bool) rowPlan {
 	pitch := room / float64(max(n, 1))
 	switch {
 	case pitch >= tallRow:
-		p.pitch = math.Floor(min(pitch, tallestRow))
-		p.height = math.Round(min(24, p.pitch-17))
+		p.pitch = math.Floor(min(pitch, tallest))
+		p.height = math.Round(min(max(24, 0.4*p.pitch), p.pitch-17))
 	case pitch >= inlineRow:
 		p.inline = true
 		p.pitch = math.Floor(min(pitch, tallestLine))

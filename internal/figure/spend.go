@@ -108,7 +108,7 @@ func (ch *spendChart) lay(top, bottom float64) {
 	room := bottom - top - below
 	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Scenario.Home), locale: ch.style.Locale}
 	if high-low <= 0 {
-		high = math.Pow10(-ticker.digits) * float64(ticker.most)
+		high = float64(ticker.most)
 	}
 	ch.ticks = ticker.Ticks(low, high)
 	widest := 0.0
@@ -118,7 +118,7 @@ func (ch *spendChart) lay(top, bottom float64) {
 	ch.y = plot.Axis{Min: ch.ticks[0].Value, Max: ch.ticks[len(ch.ticks)-1].Value, Scale: plot.LinearScale{}}
 	ch.x = plot.Axis{Min: 0, Max: float64(ch.months), Scale: plot.LinearScale{}}
 	left := math.Ceil(widest) + 8
-	ch.plot = Rect{X: left, Y: math.Round(top), W: ch.W - left - ch.labelWidth() - labelGap, H: math.Round(room)}
+	ch.plot = Rect{X: left, Y: math.Round(top), W: ch.W - left - ch.labelWidth() - ch.gap(), H: math.Round(room)}
 }
 
 // px and py are where a month's start and an amount stand.

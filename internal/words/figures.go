@@ -129,14 +129,15 @@ func AheadFrom(s *scenario.Scenario, month int) string {
 	return "ahead from " + MonthName(s, month)
 }
 
-// LeftAtEnd says what a year's total leaves over, "" when the rolls round to none.
-func LeftAtEnd(c *compare.Comparison, o *compare.Offer, l money.Locale) string {
+// LeftAtEnd says what a year's total leaves over, and the same where there is less
+// room; both "" when the rolls round to none.
+func LeftAtEnd(c *compare.Comparison, o *compare.Offer, l money.Locale) (text, short string) {
 	p := pair{voice: voice{&c.Scenario, l}}
 	over := p.rollsOver(o)
 	if over == "" {
-		return ""
+		return "", ""
 	}
-	return fmt.Sprintf("and %s, worth %s, left", over, p.bareWhole(o.Year.FilmLeftValue))
+	return fmt.Sprintf("and %s, worth %s, left", over, p.bareWhole(o.Year.FilmLeftValue)), "and " + over + " left"
 }
 
 // NotComputed stands in an offer's place when it has a fault.
@@ -230,7 +231,7 @@ func (p pair) theBoxed() string {
 	if called := p.called(p.boxed); called != p.boxed.Name {
 		return called
 	}
-	return "the best boxed"
+	return "the best boxed offer"
 }
 
 // oneSidedCost is said where nothing of the other kind can be held against.

@@ -1,0 +1,123 @@
+package figure
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// The figures that can be exported.
+const (
+	FigureCost  = "cost-per-roll"
+	FigureSpend = "spend"
+)
+
+// Formats are the formats an Export can be written in.
+func Formats() []string { return []string{"png", "svg", "pdf"} }
+
+// Figures are the figures an Export can be of.
+func Figures() []string { return []string{FigureCost, FigureSpend} }
+
+// The size of an export in pixels at 1× where it says none.
+const exportWidth, exportHeight = 960, 600
+
+// Export is a figure that can stand alone: with its finding as the title, the
+// scenario's name, the rates used, the main assumptions, and a date.
+type Export struct {
+	Figure     string // FigureCost or FigureSpend
+	Comparison *compare.Comparison
+	Chosen     string // offer; "" for none
+	Style      Style
+	Date       scenario.Date // of the date line; unset says none
+	Scale      float64       // of a PNG; 0 is 1
+	W, H       float64       // pixels at 1×; 0 is 960 × 600
+}
+
+// margin is around an export, in pixels.
+const margin = 28
+
+// Drawing lays the export out. It fails on an unknown figure.
+func (e Export) Drawing() (*Drawing, error) {
+	if e.Figure != FigureCost && e.Figure != FigureSpend {
+		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(Figures(), ", "))
+	}
+	w, h := e.W, e.H
+	if w <= 0 {
+		w = exportWidth
+	}
+	if h <= 0 {
+		h = exportHeight
+	}
+	sh := newSheet(max(w-2*margin, 1), max(h-2*margin, 1), e.Style)
+	e.lay(sh)
+	sh.inset(margin)
+	sh.made = e.Date
+	return sh.Drawing, nil
+}
+
+// Write writes the export as "png", "svg" or "pdf". It fails on any other format, on an
+// unknown figure, and where w does.
+func (e Export) Write(w io.Writer, format string) error {
+	d, err := e.Drawing()
+	if err != nil {
+		return err
+	}
+	switch format {
+	case "png":
+		return d.WritePNG(w, e.Scale)
+	case "svg":
+		return d.WriteSVG(w)
+	case "pdf":
+		return d.WritePDF(w)
+	}
+	return fmt.Errorf("a figure cannot be written as %q; it can be written as %s", format, strings.Join(Formats(), ", "))
+}
+
+// exportTitle is larger than on the screen: an export stands alone.
+var exportTitle = face{bold: true, size: 20}
+
+// lay sets head, figure and foot of the export.
+func (e Export) lay(sh *sheet) {
+	c, l, t := e.Comparison, e.Style.Locale, e.Style.Theme
+	title, under := words.CostTitle(c, l), words.CostUnder(c)
+	if e.Figure == FigureSpend {
+		title, under = words.SpendTitle(c, l), words.SpendUnder(c)
+	}
+	sh.title = title
+	y := 0.0
+	for _, line := range exportTitle.wrap(tidy(title), sh.W, 2) {
+		y += 20
+		sh.write(exportTitle, 0, y, line, t.Ink)
+		y += 6
+	}
+	y += 16
+	sh.write(nameFace, 0, y, nameFace.fit(tidy(c.Scenario.Name), sh.W), t.Ink)
+	foot := e.foot(sh)
+	x, y := sh.underLine(under, y+28)
+	if e.Figure == FigureCost {
+		drawCost(sh, c, e.Chosen, Rect{x, y, sh.W - x, foot - 16 - y}, exportRow)
+	} else {
+		drawSpend(sh, c, e.Chosen, y, foot-16)
+	}
+}
+
+// foot sets the assumptions and the date from the bottom up and returns where they
+// begin.
+func (e Export) foot(sh *sheet) float64 {
+	const line = 17
+	var lines []string
+	for _, text := range words.Assumptions(e.Comparison, e.Style.Locale) {
+		lines = append(lines, smallFace.wrap(tidy(text), sh.W, 2)...)
+	}
+	lines = append(lines, words.DrawnOn(e.Date))
+	top := sh.H - float64(len(lines))*line
+	sh.hairline(0, sh.W, top-8, e.Style.Theme.Rule)
+	for i, text := range lines {
+		sh.write(smallFace, 0, top+float64(i)*line+13, text, e.Style.Theme.Muted)
+	}
+	return top - 8
+}

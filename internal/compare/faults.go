@@ -41,24 +41,32 @@ func sortFaults(s *scenario.Scenario, faults []scenario.Fault) spoilt {
 	return sp
 }
 
-// offer is why an offer cannot be computed whatever else is sound, or nil.
-func (sp *spoilt) offer(i int) *Fault {
-	if sp.whole != nil {
-		return sp.whole
-	}
-	return sp.offers[i]
-}
-
 func keep(slot **Fault, f scenario.Fault) {
 	if *slot == nil {
-		*slot = badInput(fieldOf(f.Path), f.Wrong)
+		*slot = inputFault(f)
 	}
 }
 
 func keepAt[K comparable](m map[K]*Fault, key K, f scenario.Fault) {
 	if m[key] == nil {
-		m[key] = badInput(fieldOf(f.Path), f.Wrong)
+		m[key] = inputFault(f)
 	}
+}
+
+// inputFault is a fault of the scenario as the reason to leave an offer out.
+func inputFault(f scenario.Fault) *Fault {
+	key := fieldOf(f.Path)
+	return badInput(key, key+": "+f.Wrong)
+}
+
+// sharper is the more telling of the fault that the scenario's checks found in an
+// offer and the one the engine found: the engine's where both are about one field and
+// it has a name for it. Either may be nil.
+func sharper(given, found *Fault) *Fault {
+	if given == nil || found != nil && found.Code != FaultInput && strings.HasPrefix(found.Key, given.Key) {
+		return found
+	}
+	return given
 }
 
 // badInput is the fault of a field that makes no sense.

@@ -28,12 +28,16 @@ func newGatherer(s *scenario.Scenario, faults []scenario.Fault) *gatherer {
 
 // terms gathers what the offer at index i depends on, or says why it cannot be
 // computed.
-func (g *gatherer) terms(i int) (t terms, fault *Fault) {
-	o := &g.s.Offers[i]
-	if f := g.spoilt.offer(i); f != nil {
-		return t, f
+func (g *gatherer) terms(i int) (terms, *Fault) {
+	if g.spoilt.whole != nil {
+		return terms{}, g.spoilt.whole
 	}
-	t = terms{
+	t, found := g.build(&g.s.Offers[i])
+	return t, sharper(g.spoilt.offers[i], found)
+}
+
+func (g *gatherer) build(o *scenario.Offer) (terms, *Fault) {
+	t := terms{
 		home: roundingOf(g.s.Home), seller: roundingOf(o.Currency),
 		foreign: o.Currency != g.s.Home,
 		asking:  askingOf(o), customs: o.Import, border: borderOf(&g.s.Border),
@@ -55,6 +59,8 @@ func checkOffer(t *terms, o *scenario.Offer) *Fault {
 	switch {
 	case !t.reel && o.Kind != scenario.KindBoxed:
 		return badInput("kind", `the kind is neither "reel" nor "boxed"`)
+	case o.Currency == "":
+		return badInput("currency", "no currency is given")
 	case t.units < 1:
 		return badInput("units", "an order needs at least 1 unit")
 	case t.keeps.set && t.keeps.months.Sign() <= 0:

@@ -41,6 +41,9 @@ func reelShape(r *scenario.Reel) (film.Reel, *Fault) {
 	if !ok {
 		return film.Reel{}, badInput("reel.length_unit", `the length is neither in "ft" nor in "m"`)
 	}
+	if r.Length.Sign() <= 0 {
+		return film.Reel{}, badInput("reel.length", "the reel has no length")
+	}
 	pitch := film.LongPitch
 	if r.Pitch == scenario.ShortPitch {
 		pitch = film.ShortPitch

@@ -26,6 +26,7 @@ type typeface struct {
 
 // glyph is the outline of one character, in ems, y upwards from the baseline.
 type glyph struct {
+	missing     bool // from the font, which shows a box instead
 	advance     float64
 	top, bottom float64 // of the ink
 	outline     []stroke
@@ -97,15 +98,34 @@ func (t *typeface) glyph(r rune) *glyph {
 	return g
 }
 
-// load takes a glyph out of the font; a character it lacks becomes the font's box.
+// load takes a glyph out of the font; a character it lacks becomes the font's box, but
+// the minus sign an en dash at the height of a plus.
 func (t *typeface) load(r rune) *glyph {
+	g := t.outline(r)
+	if r != minus || !g.missing {
+		return g
+	}
+	dash, plus := t.outline('–'), t.outline('+')
+	up := (plus.top + plus.bottom - dash.top - dash.bottom) / 2
+	for i := range dash.outline {
+		for j := range dash.outline[i].at {
+			dash.outline[i].at[j][1] += up
+		}
+	}
+	dash.top, dash.bottom = dash.top+up, dash.bottom+up
+	return dash
+}
+
+const minus = '\u2212'
+
+func (t *typeface) outline(r rune) *glyph {
 	var buf sfnt.Buffer
 	em := fixed.Int26_6(t.font.UnitsPerEm())
 	index, err := t.font.GlyphIndex(&buf, r)
 	if err != nil {
 		index = 0
 	}
-	g := &glyph{}
+	g := &glyph{missing: index == 0}
 	if adv, err := t.font.GlyphAdvance(&buf, index, em, font.HintingNone); err == nil {
 		g.advance = float64(adv) * t.unit
 	}

@@ -59,7 +59,7 @@ func planRows(n int, top, bottom, tallest float64, compares bool) rowPlan {
 	if p.inline && p.pitch < 22 {
 		p.name, p.total = smallFace, face{bold: true, size: 11.5}
 	}
-	p.end = p.top + float64(p.rows)*p.pitch
+	p.end = p.bar(p.rows-1) + p.height + 6
 	return p
 }
 

@@ -169,7 +169,7 @@ func checkRoute(s *Scenario, o *Offer, at step, r *reporter, routes map[string]e
 	}
 	err, looked := routes[o.Currency]
 	if !looked {
-		_, err = bookOf(s).Route(o.Currency, s.Home)
+		_, err = s.Book().Route(o.Currency, s.Home)
 		routes[o.Currency] = err
 	}
 	var none *money.NoRate
@@ -179,7 +179,8 @@ func checkRoute(s *Scenario, o *Offer, at step, r *reporter, routes map[string]e
 	}
 }
 
-func bookOf(s *Scenario) money.Book {
+// Book is the scenario's quotes, in their order.
+func (s *Scenario) Book() money.Book {
 	b := money.Book{Home: s.Home, Quotes: make([]money.Quote, len(s.Rates))}
 	for i, q := range s.Rates {
 		b.Quotes[i] = money.Quote{One: q.One, Equals: q.Equals, In: q.In}

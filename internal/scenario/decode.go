@@ -23,7 +23,7 @@ func decode(data []byte) (map[string]any, *node, *Fault) {
 	}
 	text := string(data)
 	where, line, scanErr := scan(text)
-	if errors.Is(scanErr, errDeep) || errors.Is(scanErr, errWork) {
+	if scanErr != nil && !errors.Is(scanErr, errSyntax) {
 		return nil, nil, fileFault(line, scanErr.Error(), "write tables the way the demo scenario has them")
 	}
 	if scanErr != nil {

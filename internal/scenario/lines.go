@@ -32,11 +32,14 @@ const many = 24
 // than a moment, since the TOML library takes a file of 20,000 dots 20 seconds.
 const (
 	maxDepth = 32
-	maxWork  = 96 << 20
+	maxKeys  = 1000  // in one table
+	maxItems = 10000 // in one list
+	maxWork  = 128 << 20
 )
 
 var (
-	errDeep   = fmt.Errorf("tables or arrays inside one another are more than %d deep", maxDepth)
+	errDeep   = fmt.Errorf("tables or lists inside one another are more than %d deep", maxDepth)
+	errMany   = fmt.Errorf("a table has more than %d keys, or a list more than %d elements", maxKeys, maxItems)
 	errWork   = errors.New("the keys are too long and too many")
 	errSyntax = errors.New("this is no TOML") // the TOML library says it better
 )
@@ -153,23 +156,28 @@ func (s *scanner) add(in *node, key string, levels int) *node {
 
 // enter is the table under a key that a header or dotted key goes through: a new
 // one, the one there, or the last of an array of tables.
-func (s *scanner) enter(in *node, key string) *node {
+func (s *scanner) enter(in *node, key string) (*node, error) {
 	n := in.child(key)
 	if n == nil {
-		return s.add(in, key, 1)
+		n = s.add(in, key, 1)
+		return n, s.spend(n, in, 1)
 	}
 	if n.array && len(n.items) > 0 {
-		return n.items[len(n.items)-1]
+		return n.items[len(n.items)-1], nil
 	}
-	return n
+	return n, nil
 }
 
-// spend counts what the TOML library will do for a key.
-func (s *scanner) spend(n *node, parts int) error {
+// spend counts what the TOML library will do for n, a key of a table or an element
+// of a list.
+func (s *scanner) spend(n, in *node, parts int) error {
 	if n.depth > maxDepth {
 		return errDeep
 	}
-	if s.work += n.path * parts; s.work > maxWork {
+	if len(in.keys) > maxKeys || len(in.items) > maxItems {
+		return errMany
+	}
+	if s.work += 100 + n.path*parts; s.work > maxWork {
 		return errWork
 	}
 	return nil
@@ -193,12 +201,11 @@ func (s *scanner) header() error {
 	s.noteCut(start, parts, double)
 	at := s.root
 	for _, p := range parts[:len(parts)-1] {
-		at = s.enter(at, p)
-		if at.depth > maxDepth {
-			return errDeep
+		if at, err = s.enter(at, p); err != nil {
+			return err
 		}
 	}
-	last := parts[len(parts)-1]
+	last, in := parts[len(parts)-1], at
 	if double {
 		list := at.child(last)
 		if list == nil {
@@ -207,12 +214,15 @@ func (s *scanner) header() error {
 		}
 		at = s.node(list, "", 1)
 		list.items = append(list.items, at)
+		in = list
 	} else {
-		at = s.enter(at, last)
+		if at, err = s.enter(at, last); err != nil {
+			return err
+		}
 		at.line = s.line
 	}
 	s.table = at
-	return s.spend(at, len(parts))
+	return s.spend(at, in, len(parts))
 }
 
 // noteCut remembers where a scenario starts, unless something else than scenarios
@@ -240,13 +250,12 @@ func (s *scanner) assign(in *node) error {
 	}
 	s.blank(false)
 	for _, p := range parts[:len(parts)-1] {
-		in = s.enter(in, p)
-		if in.depth > maxDepth {
-			return errDeep
+		if in, err = s.enter(in, p); err != nil {
+			return err
 		}
 	}
 	n := s.add(in, parts[len(parts)-1], 1)
-	if err := s.spend(n, len(parts)); err != nil {
+	if err := s.spend(n, in, len(parts)); err != nil {
 		return err
 	}
 	return s.value(n)
@@ -310,7 +319,7 @@ func (s *scanner) value(n *node) error {
 		return s.list(']', func() error {
 			item := s.node(n, "", 1)
 			n.items = append(n.items, item)
-			if err := s.spend(item, 1); err != nil {
+			if err := s.spend(item, n, 1); err != nil {
 				return err
 			}
 			return s.value(item)

@@ -33,13 +33,16 @@ func drawScenario(t *rapid.T) scenario.Scenario {
 	for i := range rapid.IntRange(0, 3).Draw(t, "processes") {
 		s.Developing = append(s.Developing, drawDeveloping(t, s.Home, fmt.Sprintf("process %d", i+1)))
 	}
-	for i := range rapid.IntRange(1, 5).Draw(t, "offers") {
+	for i := range pick(t, "offers", 2, 3, 4, 5, 1) {
 		s.Offers = append(s.Offers, drawOffer(t, s, fmt.Sprintf("offer %d", i+1)))
 	}
 	s.Rates = drawRates(t, s)
 	s.Baseline = s.Offers[rapid.IntRange(0, len(s.Offers)-1).Draw(t, "baseline")].Name
 	setLimitsNearAmounts(t, &s)
 	keepItShort(&s)
+	if once(t, "nearly balanced", 3) {
+		balance(&s)
+	}
 	return s
 }
 
@@ -65,7 +68,9 @@ func amount(t *rapid.T, label, currency string, euros int) decimal.Decimal {
 		places++
 	}
 	most := perEuro[currency].Mul(decimal.New(int64(euros), places)).IntPart()
-	return decimal.New(int64(rapid.IntRange(0, int(most)).Draw(t, label)), -places)
+	// Two draws, since one over a wide range is nearly always small.
+	n := most*int64(rapid.IntRange(0, 99).Draw(t, label+", hundredths"))/100 + int64(rapid.IntRange(0, int(most/100)).Draw(t, label))
+	return decimal.New(n, -places)
 }
 
 func drawShooting(t *rapid.T) scenario.Shooting {
@@ -168,7 +173,7 @@ func drawOffer(t *rapid.T, s scenario.Scenario, name string) scenario.Offer {
 		Currency:           currency,
 		Units:              pick(t, name+" units", 1, 2, 3, 5, 12, 100),
 		OnHand:             numbers(t, name+" on hand", "0", "0.5", "1", "0.125", "2.7", "20"),
-		DiscountPercent:    numbers(t, name+" discount", "0", "5", "12.5", "33.333", "100"),
+		DiscountPercent:    numbers(t, name+" discount", "0", "5", "0", "12.5", "33.333", "0", "100"),
 		Shipping:           amount(t, name+" shipping", currency, 40),
 		ShippingEachExtra:  amount(t, name+" shipping each extra", currency, 6),
 		SalesTaxPercent:    numbers(t, name+" sales tax", "0", "8.25", "20"),
@@ -316,7 +321,7 @@ func keepItShort(s *scenario.Scenario) {
 		}
 		for most(s).times(whole(y.Cassettes)).over(y.Good).above(whole(4000)) {
 			for m := range s.Shooting.RollsPerMonth {
-				s.Shooting.RollsPerMonth[m] = s.Shooting.RollsPerMonth[m].Mul(dec("0.5")).Round(3)
+				s.Shooting.RollsPerMonth[m] = s.Shooting.RollsPerMonth[m].Mul(dec("0.5")).Truncate(3)
 			}
 		}
 	}
@@ -328,4 +333,21 @@ func most(s *scenario.Scenario) (exposures rat) {
 		exposures = exposures.plus(typed(s.Shooting.RollsPerMonth[m%12]).times(whole(s.RollExposures)))
 	}
 	return exposures
+}
+
+// balance sets the best boxed offer's price so that its year comes to about what the
+// best reel's does.
+func balance(s *scenario.Scenario) {
+	v := reference(*s)
+	reel, boxed := refFind(v, v.Verdict.Reel), refFind(v, v.Verdict.Boxed)
+	if reel == nil || boxed == nil || !reel.Year.Cost.positive() || !boxed.Year.Cost.positive() {
+		return
+	}
+	for i := range s.Offers {
+		o := &s.Offers[i]
+		if o.Name == boxed.Name {
+			price := typed(o.Price).times(reel.Year.Cost).over(boxed.Year.Cost)
+			o.Price = dec(price.toPlaces(minorDigits[o.Currency]).plain()).Add(decimal.New(1, -int32(minorDigits[o.Currency])))
+		}
+	}
 }

@@ -26,7 +26,8 @@ type refOffer struct {
 	Against          *refAgainst
 }
 
-// refFault is the code of what is wrong with an offer, "" for nothing.
+// refFault is the codes of what is wrong with an offer, each between strokes; "" for
+// nothing. Which of several is named is left open.
 type refFault string
 
 type refOrder struct {
@@ -97,17 +98,15 @@ func refFind(c refComparison, name string) *refOffer {
 
 func refComputeOffer(s scenario.Scenario, o scenario.Offer) refOffer {
 	out := refOffer{Name: o.Name, Kind: o.Kind}
-	if _, ok := refRoute(s, o.Currency); !ok {
-		out.Fault = "no-rate"
-		return out
+	yield, enough := refYieldOf(o)
+	_, quoted := refRoute(s, o.Currency)
+	for code, wrong := range map[refFault]bool{"no-rate": !quoted, "no-yield": !enough,
+		"unknown-developing": o.Developing != "" && refProcess(s, o) == nil} {
+		if wrong {
+			out.Fault += "|" + code + "|"
+		}
 	}
-	yield, ok := refYieldOf(o)
-	if !ok {
-		out.Fault = "no-yield"
-		return out
-	}
-	if o.Developing != "" && refProcess(s, o) == nil {
-		out.Fault = "unknown-developing"
+	if out.Fault != "" {
 		return out
 	}
 	out.CountsDeveloping = o.Developing != ""

@@ -15,6 +15,15 @@ type refYear struct {
 
 	Cost, FilmCost, DevelopingCost rat
 	Long                           bool
+
+	refTrace
+}
+
+// refTrace is what happened on the way, for telling whether a scenario got there.
+type refTrace struct {
+	onHandThrownAway, chemistryThrownAway, filmLeftTooOld bool
+	packs, packsInAMonth                                  int
+	chemistryLeft, loadsLeft                              rat
 }
 
 // refBatch is what came in at one time: how much of it is left, and what one of it
@@ -130,8 +139,11 @@ func refLiveYear(s scenario.Scenario, o scenario.Offer, y refYield) refYear {
 	for m := 0; m < s.Months; m++ {
 		wanted, cassettes := demand(m), cassettesIn(m)
 		var cash rat
-		thrownAway = thrownAway.plus(film.throwAway(m))
-		chemistry.throwAway(m)
+		onHand := len(film.batches) > 0 && film.batches[0].amount.positive() && film.batches[0].price.zero()
+		gone := film.throwAway(m)
+		thrownAway = thrownAway.plus(gone)
+		year.onHandThrownAway = year.onHandThrownAway || onHand && gone.positive() && o.OnHand.IsPositive()
+		year.chemistryThrownAway = chemistry.throwAway(m).positive() || year.chemistryThrownAway
 
 		if wanted.positive() && !equipped {
 			equipped = true
@@ -149,6 +161,7 @@ func refLiveYear(s scenario.Scenario, o scenario.Offer, y refYield) refYear {
 			cost := whole(s.Loading.CassettePack).times(typed(s.Loading.CassettePrice)).billed(s.Home)
 			packs := loads.topUp(m, cassettes, whole(s.Loading.CassettePack*s.Loading.CassetteLoads), cost)
 			cash = cash.plus(whole(packs).times(cost))
+			year.packs, year.packsInAMonth = year.packs+packs, max(year.packsInAMonth, packs)
 			loads.use(cassettes)
 			minutes = minutes.plus(wanted.over(y.Good).times(typed(s.Loading.MinutesPerReel)))
 			minutes = minutes.plus(cassettes.times(typed(s.Loading.MinutesPerRoll)))
@@ -178,6 +191,9 @@ func refLiveYear(s scenario.Scenario, o scenario.Offer, y refYield) refYear {
 	loadsLeft := flag(reel, loads.worthAfter(s.Months, cassettesIn).billed(s.Home))
 	chemistryLeft := chemistry.worthAfter(s.Months, cassettesIn).billed(s.Home)
 	year.SuppliesLeftValue = loadsLeft.plus(chemistryLeft)
+	year.loadsLeft, year.chemistryLeft = loadsLeft, chemistryLeft
+	film.keeps = scenario.Maybe{}
+	year.filmLeftTooOld = film.worthAfter(s.Months, demand).billed(s.Home).above(year.FilmLeftValue)
 	if equipped {
 		for _, e := range refNeeds(s, o) {
 			year.EquipmentLeftValue = year.EquipmentLeftValue.plus(typed(e.Resale).billed(s.Home))

@@ -43,11 +43,12 @@ const (
 	alwaysDarkroom themeChoice = "safelight"
 )
 
-// look is the program's theme. bare is the same with entries that draw no box.
-type look struct {
-	choice themeChoice
-	bare   bool
-}
+// look is the program's theme.
+type look struct{ choice themeChoice }
+
+// theLook is the one theme of the program: the toolkit knows one per app, and asks it
+// again whenever it is set.
+var theLook = &look{choice: followSystem}
 
 func (l *look) palette(v fyne.ThemeVariant) palette.Theme {
 	switch {
@@ -59,24 +60,12 @@ func (l *look) palette(v fyne.ThemeVariant) palette.Theme {
 
 // palette is the colours in use now.
 func currentPalette() palette.Theme {
-	s := fyne.CurrentApp().Settings()
-	if l, ok := s.Theme().(*look); ok {
-		return l.palette(s.ThemeVariant())
-	}
-	return palette.Paper
+	return theLook.palette(fyne.CurrentApp().Settings().ThemeVariant())
 }
 
 // Color of the theme, ours and the toolkit's names.
 func (l *look) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 	p := l.palette(v)
-	if l.bare {
-		switch name {
-		case theme.ColorNameInputBackground, theme.ColorNameInputBorder:
-			return color.Transparent
-		case theme.ColorNamePrimary:
-			return p.Accent
-		}
-	}
 	switch name {
 	case colNothing:
 		return color.Transparent
@@ -150,9 +139,6 @@ func (l *look) Size(n fyne.ThemeSizeName) float32 {
 	case theme.SizeNameHeadingText:
 		return sizeAnswer
 	case theme.SizeNameInnerPadding:
-		if l.bare {
-			return 5
-		}
 		return 7
 	case theme.SizeNameInputRadius, theme.SizeNameSelectionRadius:
 		return 4
@@ -167,4 +153,38 @@ func (l *look) Size(n fyne.ThemeSizeName) float32 {
 func fade(c color.NRGBA, alpha uint8) color.Color {
 	c.A = alpha
 	return c
+}
+
+// bareLook is theLook with entries that draw no box.
+var bareLook fyne.Theme = bareTheme{}
+
+type bareTheme struct{}
+
+// barePadding is the room left and right of the text in a bare entry.
+const barePadding = 5
+
+func (bareTheme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
+	switch n {
+	case theme.ColorNameInputBackground, theme.ColorNameInputBorder:
+		return color.Transparent
+	case theme.ColorNamePrimary:
+		// The entry's own focus border; its blinking cursor does not ask here.
+		if fyne.CurrentApp().Settings().ShowAnimations() {
+			return color.Transparent
+		}
+	}
+	return theLook.Color(n, v)
+}
+
+func (bareTheme) Font(s fyne.TextStyle) fyne.Resource     { return theLook.Font(s) }
+func (bareTheme) Icon(n fyne.ThemeIconName) fyne.Resource { return theLook.Icon(n) }
+
+func (bareTheme) Size(n fyne.ThemeSizeName) float32 {
+	switch n {
+	case theme.SizeNameInnerPadding:
+		return barePadding
+	case theme.SizeNameInputBorder: // also the width of the cursor
+		return 1.5
+	}
+	return theLook.Size(n)
 }

@@ -110,3 +110,39 @@ func (s *sides) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 func (s *sides) MinSize(objects []fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(0, max(objects[0].MinSize().Height, objects[1].MinSize().Height))
 }
+
+// side lays objects from left to right, each as wide as it wants.
+type side struct{ gap float32 }
+
+func newPair(a, b fyne.CanvasObject, gap float32) *fyne.Container {
+	return fyne.NewContainerWithLayout(side{gap}, a, b)
+}
+
+func (s side) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	x := float32(0)
+	for _, o := range objects {
+		w := o.MinSize().Width
+		place(o, x, 0, w, size.Height)
+		x += w + s.gap
+	}
+}
+
+func (s side) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	var m fyne.Size
+	for i, o := range objects {
+		if i > 0 {
+			m.Width += s.gap
+		}
+		m.Width += o.MinSize().Width
+		m.Height = max(m.Height, o.MinSize().Height)
+	}
+	return m
+}
+
+func toObjects[T fyne.CanvasObject](list ...T) []fyne.CanvasObject {
+	var out []fyne.CanvasObject
+	for _, o := range list {
+		out = append(out, o)
+	}
+	return out
+}

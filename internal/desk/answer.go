@@ -1,0 +1,208 @@
+package desk
+
+import (
+	"fmt"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/figure"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// answerColumn is the right column: the headline, and what stands behind it in tabs.
+type answerColumn struct {
+	content  *fyne.Container
+	headline *prose
+	under    *prose
+	status   *prose // what the answer does not include
+	tabs     *tabs
+	cost     *figureView
+	spend    *figureView
+	ledger   *ledger
+	receipt  *fyne.Container
+	strip    *figureView
+	stripOf  *fyne.Container
+	notes    *fyne.Container
+	locale   func() locale
+}
+
+// The pages of the answer.
+const (
+	pageCharts = iota
+	pageReceipt
+	pageNotes
+)
+
+func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale) *answerColumn {
+	a := &answerColumn{locale: loc}
+	a.headline = newProse(sizeAnswer).lines(2)
+	a.under = newProse(sizeText).lines(2)
+	a.status = newProse(sizeText).atMost(2)
+	a.cost = newFigureView(redraw, choose)
+	a.spend = newFigureView(redraw, choose)
+	a.strip = newFigureView(redraw, func(string) {})
+	a.ledger = newLedger()
+	a.stripOf = inset(newStack(0, 0, fixedHeight(a.strip, 116)), 0, 16, 0, 0)
+	a.receipt = inset(newStack(0, 0, a.ledger, a.stripOf), 0, 6, 14, 12)
+	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
+	charts := fyne.NewContainerWithLayout(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
+	a.tabs = newTabs(redraw,
+		tab{"Charts", charts},
+		tab{"Receipt", container.NewVScroll(a.receipt)},
+		tab{"Notes", container.NewVScroll(a.notes)},
+	)
+	a.content = fyne.NewContainerWithLayout(answerLayout{}, a.headline, a.under, a.status, a.tabs)
+	return a
+}
+
+// say puts up the headline.
+func (a *answerColumn) say(c *compare.Comparison) {
+	h := words.Verdict(c, a.locale())
+	a.headline.set(strong(h)...)
+	a.under.set(span{text: h.Under, color: colMuted})
+}
+
+// strong splits the headline so that the amount can have its colour.
+func strong(h words.Headline) []span {
+	before, after, found := strings.Cut(h.Text, h.Strong)
+	if h.Strong == "" || !found {
+		return []span{{text: h.Text, bold: true}}
+	}
+	return []span{{text: before, bold: true}, {text: h.Strong, bold: true, color: colGood}, {text: after, bold: true}}
+}
+
+// show puts up everything but the headline, which settles later.
+func (a *answerColumn) show(an *answer, offer int) {
+	c := an.comparison
+	a.cost.show(an.pictures[figureCost])
+	a.spend.show(an.pictures[figureSpend])
+	seller, home := words.ReceiptColumns(c, offer)
+	a.ledger.show(seller, home, words.Receipt(c, offer, a.locale()))
+	isReel := offer < len(c.Offers) && c.Offers[offer].Fault == nil && c.Offers[offer].Kind == scenario.KindReel
+	if isReel {
+		a.stripOf.Show()
+		a.strip.show(an.pictures[figureStrip])
+	} else {
+		a.stripOf.Hide()
+	}
+	a.receipt.Refresh()
+	a.note(c)
+	if l := a.charts(); l.offers(len(c.Offers)) {
+		a.tabs.Refresh()
+	}
+}
+
+func (a *answerColumn) charts() *chartsLayout {
+	return a.tabs.pages[pageCharts].content.(*fyne.Container).Layout.(*chartsLayout)
+}
+
+// note lists the warnings.
+func (a *answerColumn) note(c *compare.Comparison) {
+	a.notes.RemoveAll()
+	for _, w := range c.Warnings {
+		a.notes.Add(newProse(sizeText, span{text: "! ", bold: true, color: colAccent}, span{text: words.Warning(w, c, a.locale())}))
+	}
+	if len(c.Warnings) == 0 {
+		a.notes.Add(newProse(sizeText, span{text: "Nothing to point out.", color: colMuted}))
+	}
+	name := "Notes"
+	if n := len(c.Warnings); n > 0 {
+		name = fmt.Sprintf("Notes (%d)", n)
+	}
+	a.tabs.rename(pageNotes, name)
+	a.notes.Refresh()
+}
+
+// without says what is not part of the answer: fields held back, offers left out.
+func (a *answerColumn) without(held []string, c *compare.Comparison) {
+	var parts []string
+	if len(held) > 0 {
+		parts = append(parts, "Not included yet: "+strings.Join(held, ", ")+".")
+	}
+	if c != nil {
+		parts = append(parts, words.LeftOut(c)...)
+	}
+	if len(parts) == 0 {
+		a.status.set()
+	} else {
+		a.status.set(span{text: "✗ ", color: colFault, bold: true}, span{text: strings.Join(parts, " "), color: colFault})
+	}
+	a.content.Refresh()
+}
+
+// room is the space of each figure that is on the screen.
+func (a *answerColumn) room(scale float32) [figureCount]canvasSize {
+	var r [figureCount]canvasSize
+	switch a.tabs.at {
+	case pageCharts:
+		r[figureCost], r[figureSpend] = a.cost.room(scale), a.spend.room(scale)
+	case pageReceipt:
+		r[figureStrip] = a.strip.room(scale)
+	}
+	return r
+}
+
+// answerLayout stacks the headline and gives the tabs the rest.
+type answerLayout struct{}
+
+const answerEdge float32 = 20
+
+func (answerLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	w := size.Width - 2*answerEdge
+	y := float32(14)
+	for _, p := range o[:3] {
+		p := p.(*prose)
+		h := p.heightFor(w)
+		if len(p.spans) == 0 && p.minLines == 0 {
+			h = 0
+		}
+		place(p, answerEdge, y, w, h)
+		y += h
+		if h > 0 {
+			y += 4
+		}
+	}
+	place(o[3], answerEdge, y+2, w+answerEdge-14, size.Height-y-10)
+}
+
+func (answerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(380, 400) }
+
+// chartsLayout gives the cost per roll the room its offers need, and the year the rest.
+type chartsLayout struct{ costs float64 }
+
+// offers adapts to a number of offers; it says whether that changes anything.
+func (l *chartsLayout) offers(n int) bool {
+	was := l.costs
+	l.costs = figure.CostHeight(n)
+	return was != l.costs
+}
+
+func (l *chartsLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	const top, gap, right = 14, 16, 6
+	room := size.Height - top - gap
+	h := min(float32(l.costs), room*0.55)
+	place(o[0], 0, top, size.Width-right, h)
+	place(o[1], 0, top+h+gap, size.Width-right, room-h)
+}
+
+func (l *chartsLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(300, 260) }
+
+// fixed gives an object a height.
+type fixed struct{ height float32 }
+
+func fixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
+	return fyne.NewContainerWithLayout(fixed{h}, o)
+}
+
+func (f fixed) Layout(o []fyne.CanvasObject, size fyne.Size) { place(o[0], 0, 0, size.Width, f.height) }
+func (f fixed) MinSize([]fyne.CanvasObject) fyne.Size        { return fyne.NewSize(0, f.height) }
+
+// announce says that something was done, until the next change.
+func (a *answerColumn) announce(text string) {
+	a.status.set(span{text: "✓ ", color: colGood, bold: true}, span{text: text, color: colMuted})
+	a.content.Refresh()
+}

@@ -1,0 +1,84 @@
+package desk
+
+import (
+	"fmt"
+
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// compute asks for the figures of the scenario as it stands.
+func (d *Desk) compute(h haste) {
+	d.pace.touch(h)
+	d.postJob()
+}
+
+// redraw asks for the pictures again, in the room there is now.
+func (d *Desk) redraw() {
+	if d.worker != nil && d.answer != nil {
+		d.postJob()
+	}
+}
+
+func (d *Desk) postJob() {
+	s := d.current()
+	j := job{
+		epoch: d.session.epoch(), scenario: s, faults: scenario.Check(s), today: d.today(),
+		style: d.style(), room: d.answer.room(d.win.Canvas().Scale()),
+	}
+	if d.session.sel.offer < len(s.Offers) {
+		j.chosen = s.Offers[d.session.sel.offer].Name
+	}
+	d.worker.post(j)
+}
+
+// deliver shows what the worker found out, unless the window has moved on.
+func (d *Desk) deliver(a *answer) {
+	if a.job.epoch != d.session.epoch() {
+		return
+	}
+	d.shown = a
+	d.ways.price(a.comparison)
+	d.answer.show(a, d.session.sel.offer)
+	d.explain()
+	if !d.pace.waiting {
+		d.settled()
+	}
+}
+
+// settled lets the headline follow.
+func (d *Desk) settled() {
+	if d.shown == nil {
+		return
+	}
+	d.answer.say(d.shown.comparison)
+	d.status()
+}
+
+// status says what the answer does not include.
+func (d *Desk) status() {
+	var held []string
+	for _, f := range d.form.heldFields() {
+		held = append(held, fmt.Sprintf("%s (%s)", f.name, f.held))
+	}
+	if d.shown == nil {
+		return
+	}
+	d.answer.without(held, d.shown.comparison)
+}
+
+// explain puts beside the fields what their values come to.
+func (d *Desk) explain() {
+	if d.shown == nil {
+		return
+	}
+	c := d.shown.comparison
+	s := d.current()
+	d.form.explain(func(key string) string {
+		var quote int
+		if n, _ := fmt.Sscanf(key, "rate[%d]", &quote); n == 1 {
+			return words.QuoteMeaning(&s, quote-1, d.Locale)
+		}
+		return words.Meaning(key, c, d.session.sel.offer, d.Locale)
+	})
+}

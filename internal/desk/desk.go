@@ -1,0 +1,205 @@
+package desk
+
+import (
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/figure"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// Options are what a window needs from outside.
+type Options struct {
+	App    fyne.App
+	Locale money.Locale     // how the user writes numbers
+	Now    func() time.Time // the clock
+	// Post runs a function on the interface thread; nil is the toolkit's own way.
+	Post func(func())
+	// Settle is how long after the last keystroke the headline changes; 0 is 400 ms.
+	Settle time.Duration
+	// Home is the folder that file dialogs start in.
+	Home string
+}
+
+// Desk is one window: the session, and the regions that show it.
+type Desk struct {
+	Options
+	win     fyne.Window
+	session *session
+
+	ways   *ways
+	form   *form
+	scroll *container.Scroll // of the form
+	answer *answerColumn
+	root   *fyne.Container
+	faults *faultList // shown in the place of the columns, nil otherwise
+
+	menu   *menu
+	worker *worker
+	pace   *pace
+	shown  *answer // the newest answer on the screen
+
+	exported string // where the last chart went
+}
+
+// New makes a window on the built-in demo. Show it with Window().Show.
+func New(o Options) *Desk {
+	if o.Post == nil {
+		o.Post = fyne.Do
+	}
+	if o.Settle == 0 {
+		o.Settle = 400 * time.Millisecond
+	}
+	d := &Desk{Options: o}
+	theLook.choice = themeChoice(o.App.Preferences().StringWithFallback("theme", string(followSystem)))
+	o.App.Settings().SetTheme(theLook)
+	d.win = o.App.NewWindow("Reelworth")
+	d.session = newSession(scenario.Demo())
+	d.pace = newPace(o.Settle, o.Post, d.settled)
+	d.worker = newWorker(func(a *answer) { o.Post(func() { d.deliver(a) }) })
+	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.numbers)
+	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers)
+	d.scroll = container.NewVScroll(container.NewWithoutLayout())
+	d.root = fyne.NewContainerWithLayout(columns{},
+		container.NewVScroll(d.ways.content), newRule(), d.scroll, newRule(), d.answer.content)
+	d.win.SetPadded(false)
+	d.win.SetContent(d.root)
+	d.win.Resize(fyne.NewSize(1280, 800))
+	d.win.SetCloseIntercept(d.close)
+	d.setMenu()
+	d.rebuild()
+	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
+	return d
+}
+
+// Window is the toolkit's window.
+func (d *Desk) Window() fyne.Window { return d.win }
+
+func (d *Desk) numbers() money.Locale { return d.Locale }
+
+func (d *Desk) today() scenario.Date { return scenario.DateOf(d.Now()) }
+
+// current is the scenario in the window.
+func (d *Desk) current() scenario.Scenario { return d.session.current() }
+
+// rebuild lays everything out anew, after another thing was chosen or the scenario
+// changed its shape.
+func (d *Desk) rebuild() {
+	s := d.current()
+	d.session.clamp()
+	d.ways.build(&s)
+	d.rebuildForm()
+	d.show()
+	d.compute(now)
+}
+
+// rebuildForm lays the form of what is chosen out anew, and keeps the focus where it
+// was if that field is still there.
+func (d *Desk) rebuildForm() {
+	focused, folds := d.focusedKey(), d.openFolds()
+	s := d.current()
+	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
+	for i := range d.form.groups {
+		if g := &d.form.groups[i]; g.fold != "" && folds[g.fold] {
+			g.open = true
+		}
+	}
+	d.layForm()
+	d.focusKey(focused)
+}
+
+// layForm puts the form into its column.
+func (d *Desk) layForm() {
+	body := d.form.build(func() { d.layForm(); d.explain() })
+	s := d.current()
+	d.form.show(&s, d.Locale)
+	at := d.scroll.Offset
+	d.scroll.Content = body
+	d.scroll.Refresh()
+	d.scroll.ScrollToOffset(at)
+}
+
+// show puts what is known without computing into the left column and the form.
+func (d *Desk) show() {
+	s := d.current()
+	d.ways.show(&s, d.session.names(), d.session.state(&s), d.session.sel)
+	d.form.show(&s, d.Locale)
+	d.title()
+	d.refreshMenu()
+}
+
+func (d *Desk) title() {
+	t := "Reelworth – " + d.session.fileName()
+	if d.session.draft.Modified() {
+		t = "● " + t
+	}
+	d.win.SetTitle(t)
+}
+
+// choose turns the window to another way to buy or topic.
+func (d *Desk) choose(sel selection) {
+	if sel == d.session.sel {
+		return
+	}
+	same := sel.offer == d.session.sel.offer
+	d.session.sel = sel
+	d.session.draft.Seal()
+	d.scroll.ScrollToTop()
+	d.rebuildForm()
+	d.show()
+	d.explain()
+	if !same {
+		d.compute(now)
+	}
+}
+
+func (d *Desk) chooseOffer(name string) {
+	for i, o := range d.current().Offers {
+		if o.Name == name {
+			d.choose(selection{topicOffer, i})
+			return
+		}
+	}
+}
+
+// switchTo turns the window to another scenario of the file.
+func (d *Desk) switchTo(name string) {
+	if d.session.switchTo(name) {
+		d.rebuild()
+	}
+}
+
+// repaint follows a change of theme.
+func (d *Desk) repaint() {
+	d.root.Refresh()
+	d.compute(now)
+}
+
+// style is how figures look in this window.
+func (d *Desk) style() figure.Style {
+	return figure.Style{Theme: currentPalette(), Locale: d.Locale}
+}
+
+// columns lays the three columns out with rules between them.
+type columns struct{}
+
+const formColumn = formWidth + 40
+
+func (columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	place(o[0], 0, 0, waysWidth, size.Height)
+	place(o[1], waysWidth-1, 0, 1, size.Height)
+	place(o[2], waysWidth, 0, formColumn, size.Height)
+	place(o[3], waysWidth+formColumn-1, 0, 1, size.Height)
+	x := waysWidth + formColumn
+	place(o[4], x, 0, max(0, size.Width-x), size.Height)
+}
+
+func (columns) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(waysWidth+formColumn+380, 500)
+}
+
+// newRule is a hairline.
+func newRule() fyne.CanvasObject { return newTinted(colRule) }

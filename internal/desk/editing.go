@@ -1,0 +1,166 @@
+package desk
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// edit takes what was typed or chosen into the scenario, or holds it with the reason.
+// It starts from the scenario as it was when the field was entered, so that what is
+// typed on the way ("1", "11", "118") leaves no trace.
+func (d *Desk) edit(f *field, text string) {
+	before := d.session.base()
+	next := before.Clone()
+	err := f.set(&next, text, d.Locale)
+	why := ""
+	if err != nil {
+		why = err.Error()
+	} else {
+		why = newFault(before, next, f.key)
+	}
+	f.hold(why)
+	if why != "" {
+		d.status()
+		return
+	}
+	d.session.change(f.name, f.key, next)
+	d.show()
+	if _, chosen := f.input.(*picker); chosen {
+		d.session.reshaped()
+		d.rebuild()
+		return
+	}
+	d.compute(settles)
+}
+
+// newFault is what a change breaks, "" for nothing. A currency without a rate is no
+// reason to refuse it: the rate is asked for next.
+func newFault(before, after scenario.Scenario, key string) string {
+	had := map[string]bool{}
+	for _, f := range scenario.Check(before) {
+		had[f.Path] = true
+	}
+	for _, f := range scenario.Check(after) {
+		if strings.HasSuffix(f.Path, ".currency") {
+			continue
+		}
+		if f.Path == key || !had[f.Path] {
+			return f.Wrong + "; " + f.Remedy
+		}
+	}
+	return ""
+}
+
+// enter follows the focus: what is typed in one field until it is left is one change.
+func (d *Desk) enter(f *field, in bool) {
+	f.inside = in
+	d.session.ended()
+	if in {
+		d.session.began()
+		d.reveal(f)
+		return
+	}
+	s := d.current()
+	f.show(&s, d.Locale)
+}
+
+// nudge moves a number by the up and down keys.
+func (d *Desk) nudge(f *field, step int) {
+	box := f.input.(*textBox)
+	text := box.entry.Text
+	v, err := readNumber(text, d.Locale)
+	if err != nil && strings.TrimSpace(text) != "" {
+		return
+	}
+	box.entry.SetText(d.Locale.Field(money.Nudge(v, step)))
+	box.entry.selectAll()
+}
+
+// reveal scrolls the form so that a field can be seen.
+func (d *Desk) reveal(f *field) {
+	const margin = 30
+	top, height := f.row.Position().Y, f.row.Size().Height
+	view := d.scroll.Size().Height
+	at := d.scroll.Offset.Y
+	switch {
+	case top-margin < at:
+		at = max(0, top-margin)
+	case top+height+margin > at+view:
+		at = top + height + margin - view
+	default:
+		return
+	}
+	d.scroll.ScrollToOffset(fyne.NewPos(0, at))
+}
+
+func (d *Desk) focusedKey() string {
+	if d.form == nil {
+		return ""
+	}
+	for _, f := range d.form.fields {
+		if c := d.win.Canvas(); c != nil && c.Focused() == f.focus && f.focus != nil {
+			return f.key
+		}
+	}
+	return ""
+}
+
+func (d *Desk) focusKey(key string) {
+	if key == "" {
+		return
+	}
+	for _, f := range d.form.fields {
+		if f.key == key {
+			d.win.Canvas().Focus(f.focus)
+			return
+		}
+	}
+}
+
+func (d *Desk) openFolds() map[string]bool {
+	open := map[string]bool{}
+	if d.form != nil {
+		for _, g := range d.form.groups {
+			if g.open {
+				open[g.fold] = true
+			}
+		}
+	}
+	return open
+}
+
+// undo takes the last change back. Inside a field, its own undo goes first.
+func (d *Desk) undo() {
+	if box, ok := d.win.Canvas().Focused().(*typing); ok {
+		was := box.Text
+		if box.Undo(); box.Text != was {
+			return
+		}
+	}
+	if i, ok := d.session.draft.Undo(); ok {
+		d.returned(i)
+	}
+}
+
+func (d *Desk) redo() {
+	if box, ok := d.win.Canvas().Focused().(*typing); ok {
+		was := box.Text
+		if box.Redo(); box.Text != was {
+			return
+		}
+	}
+	if i, ok := d.session.draft.Redo(); ok {
+		d.returned(i)
+	}
+}
+
+// returned shows the scenario that undo or redo was about.
+func (d *Desk) returned(index int) {
+	d.session.at = index
+	d.session.reshaped()
+	d.rebuild()
+}

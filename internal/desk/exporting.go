@@ -1,0 +1,93 @@
+package desk
+
+import (
+	"bytes"
+	"errors"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"github.com/natefinch/atomic"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/figure"
+	"reelworth/internal/palette"
+	"reelworth/internal/scenario"
+)
+
+// exportChoice is how a chart is to be written.
+type exportChoice struct {
+	figure int
+	theme  string
+	scale  string
+}
+
+// askExport asks where to write a chart, and how.
+func (d *Desk) askExport(fig int) {
+	choice := &exportChoice{figure: fig, theme: currentPalette().Name, scale: "2"}
+	theme := newPicker([]option{{palette.Paper.Name, "paper"}, {palette.Safelight.Name, "safelight"}}, func(v string) { choice.theme = v })
+	theme.show(choice.theme)
+	scale := newPicker([]option{{"1", "1×"}, {"2", "2×"}, {"3", "3×"}}, func(v string) { choice.scale = v })
+	scale.show(choice.scale)
+	name := map[int]string{figureCost: "cost per roll", figureSpend: "the year's spend"}[fig]
+	scaleRow := newRow("Size of a PNG", scale, numberWidth, "")
+	d.ask(pathQuestion{
+		title: "Export " + name, confirm: "Export",
+		path:    filepath.Join(d.folder(), fileSafe(d.current().Name+", "+name)+".png"),
+		endings: []string{".png", ".svg", ".pdf"},
+		extra:   []*row{newRow("Colours", theme, wideWidth, ""), scaleRow},
+		then:    func(path string) { d.export(path, *choice) },
+	})
+}
+
+// fileSafe is a name without what a file's name cannot hold everywhere.
+func fileSafe(name string) string {
+	return strings.TrimSpace(strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, name))
+}
+
+// export writes a chart away from the interface thread, and says when it could not.
+func (d *Desk) export(path string, choice exportChoice) {
+	s, chosen := d.current(), ""
+	if d.session.sel.offer < len(s.Offers) {
+		chosen = s.Offers[d.session.sel.offer].Name
+	}
+	today, locale := d.today(), d.Locale
+	d.session.draft.Seal()
+	go func() {
+		err := writeChart(path, s, chosen, today, locale, choice)
+		d.Post(func() {
+			if err != nil {
+				d.report("The chart was not written", err)
+				return
+			}
+			d.exported = path
+			d.answer.announce("Written to " + path)
+		})
+	}()
+}
+
+func writeChart(path string, s scenario.Scenario, chosen string, today scenario.Date, l locale, choice exportChoice) error {
+	theme, ok := palette.Find(choice.theme)
+	if !ok {
+		return errors.New("no theme " + choice.theme)
+	}
+	scale, err := strconv.Atoi(choice.scale)
+	if err != nil {
+		return err
+	}
+	c := compare.Compare(s, scenario.Check(s), today)
+	e := figure.Export{
+		Figure:     map[int]string{figureCost: figure.FigureCost, figureSpend: figure.FigureSpend}[choice.figure],
+		Comparison: &c, Chosen: chosen, Style: figure.Style{Theme: theme, Locale: l}, Date: today, Scale: float64(scale),
+	}
+	var b bytes.Buffer
+	if err := e.Write(&b, strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), ".")); err != nil {
+		return err
+	}
+	return atomic.WriteFile(path, &b)
+}

@@ -1,0 +1,109 @@
+package desk
+
+import (
+	"fyne.io/fyne/v2"
+
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// input is what a field types into or chooses from.
+type input interface {
+	fyne.CanvasObject
+	show(text string)
+	setFaulty(bool)
+}
+
+// field joins a slot with the row that shows it.
+type field struct {
+	slot
+	row   *row
+	input input
+	focus fyne.Focusable
+	// meaning is the engine's words for the value: the key to ask for, "" for none.
+	meaning string
+	unit    func(s *scenario.Scenario) string // nil for one that never changes
+	held    string                            // what is wrong with what stands in the field
+	wanted  string                            // what to say while the field is empty
+	inside  bool
+}
+
+// editor is who a field tells what was typed.
+type editor interface {
+	edit(f *field, text string)
+	enter(f *field, in bool)
+	nudge(f *field, step int)
+}
+
+// numberField is a field for typing, its value set to the right.
+func numberField(e editor, label, unit string, s slot) *field {
+	box := newTextBox(true)
+	return typed(e, label, unit, s, box, numberWidth, true)
+}
+
+// wordField is a field for typing words.
+func wordField(e editor, label string, s slot) *field {
+	return typed(e, label, "", s, newTextBox(false), formWidth-labelWidth, false)
+}
+
+func typed(e editor, label, unit string, s slot, box *textBox, width float32, nudged bool) *field {
+	f := &field{slot: s, input: box, focus: box.entry}
+	f.row = newRow(label, box, width, unit)
+	box.changed = func(text string) { e.edit(f, text) }
+	box.entered = func(in bool) { e.enter(f, in) }
+	if nudged {
+		box.entry.nudge = func(step int) { e.nudge(f, step) }
+	}
+	return f
+}
+
+// choiceField is a field for choosing.
+func choiceField(e editor, label string, width float32, options []option, s slot) *field {
+	f := &field{slot: s}
+	p := newPicker(options, func(value string) { e.edit(f, value) })
+	p.entered = func(in bool) { e.enter(f, in) }
+	f.input, f.focus = p, p
+	f.row = newRow(label, p, width, "")
+	return f
+}
+
+// yesNo is a field for a flag.
+func yesNo(e editor, label string, s slot) *field {
+	return choiceField(e, label, numberWidth, []option{{yes, yes}, {no, no}}, s)
+}
+
+// means names what the engine says about the value.
+func (f *field) means(key string) *field {
+	f.meaning = key
+	return f
+}
+
+// unitOf makes the unit follow the scenario.
+func (f *field) unitOf(unit func(*scenario.Scenario) string) *field {
+	f.unit = unit
+	return f
+}
+
+// show puts the scenario's value into the field, unless somebody is typing there or
+// what stands there is held.
+func (f *field) show(s *scenario.Scenario, l money.Locale) {
+	if f.unit != nil {
+		f.row.unit.set(span{text: f.unit(s), color: colMuted})
+		f.row.Refresh()
+	}
+	if f.inside || f.held != "" {
+		return
+	}
+	f.input.show(f.get(s, l))
+}
+
+// hold keeps what was typed in the field and says what is wrong with it.
+func (f *field) hold(why string) {
+	f.held = why
+	f.input.setFaulty(why != "")
+	if why != "" {
+		f.row.complain(why)
+	} else {
+		f.row.say("")
+	}
+}

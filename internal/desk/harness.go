@@ -1,0 +1,106 @@
+package desk
+
+import (
+	"sync"
+	"time"
+
+	"fyne.io/fyne/v2"
+
+	"reelworth/internal/scenario"
+)
+
+// Harness drives a window without a screen, for pictures and tests: what would run on
+// the interface thread is queued until Settle.
+type Harness struct {
+	*Desk
+	mu    sync.Mutex
+	queue []func()
+}
+
+// NewHarness is a window of an app that draws in memory. The clock stands still.
+func NewHarness(app fyne.App, at time.Time) *Harness {
+	h := &Harness{}
+	h.Desk = New(Options{
+		App: app, Locale: "en", Now: func() time.Time { return at },
+		Settle: time.Hour, // Settle ends the wait
+		Post: func(f func()) {
+			h.mu.Lock()
+			defer h.mu.Unlock()
+			h.queue = append(h.queue, f)
+		},
+	})
+	return h
+}
+
+// Settle lets everything under way come to its end, the headline included.
+func (h *Harness) Settle() {
+	for range 20 {
+		h.worker.idle()
+		if !h.drain() {
+			break
+		}
+	}
+	if h.pace.waiting {
+		h.pace.touch(now)
+		h.settled()
+	}
+}
+
+// drain runs what is queued; it says whether there was anything.
+func (h *Harness) drain() bool {
+	h.mu.Lock()
+	queue := h.queue
+	h.queue = nil
+	h.mu.Unlock()
+	for _, f := range queue {
+		f()
+	}
+	return len(queue) > 0
+}
+
+// Resize gives the window a size.
+func (h *Harness) Resize(width, height float32) {
+	h.win.Resize(fyne.NewSize(width, height))
+	h.Settle()
+}
+
+// SetTheme switches to "paper" or "safelight".
+func (h *Harness) SetTheme(name string) {
+	h.setTheme(themeChoice(name))
+	h.repaint()
+	h.Settle()
+}
+
+// Page turns the answer to a page, from 0.
+func (h *Harness) Page(i int) {
+	h.answer.tabs.choose(i)
+	h.Settle()
+}
+
+// Topic turns the form to a topic: "offer", "shooting", "loading", "developing",
+// "border" or "rates"; offer is counted from 0.
+func (h *Harness) Topic(name string, offer int) {
+	h.choose(selection{topic(name), offer})
+	h.Settle()
+}
+
+// Put opens a scenario of the caller's.
+func (h *Harness) Put(f scenario.File) {
+	h.session = newSession(f)
+	h.rebuild()
+	h.Settle()
+}
+
+// Type puts text into the field with that key, as typing does.
+func (h *Harness) Type(key, text string) bool {
+	for _, f := range h.form.fields {
+		if f.key == key {
+			if box, ok := f.input.(*textBox); ok {
+				h.win.Canvas().Focus(box.entry)
+				box.entry.SetText(text)
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,131 @@
+package desk
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"reelworth/internal/words"
+)
+
+// menu is the main menu's items that change.
+type menu struct {
+	main         *fyne.MainMenu
+	undo, redo   *fyne.MenuItem
+	themes       map[themeChoice]*fyne.MenuItem
+	remove, with *fyne.MenuItem
+}
+
+func command(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne.MenuItem {
+	m := fyne.NewMenuItem(label, do)
+	if key != "" {
+		m.Shortcut = &desktop.CustomShortcut{KeyName: key, Modifier: mod}
+	}
+	return m
+}
+
+const (
+	ctrl      = fyne.KeyModifierShortcutDefault
+	ctrlShift = fyne.KeyModifierShortcutDefault | fyne.KeyModifierShift
+)
+
+// setMenu builds the main menu. Shortcuts reach it even under a dialog, so every
+// command is guarded.
+func (d *Desk) setMenu() {
+	m := &menu{themes: map[themeChoice]*fyne.MenuItem{}}
+	c := func(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne.MenuItem {
+		return command(label, key, mod, d.guarded(do))
+	}
+	quit := c("Quit", fyne.KeyQ, ctrl, d.close)
+	quit.IsQuit = true
+	file := fyne.NewMenu("File",
+		c("Open…", fyne.KeyO, ctrl, d.askOpen),
+		c("Save", fyne.KeyS, ctrl, func() { d.save(nil) }),
+		c("Save as…", fyne.KeyS, ctrlShift, func() { d.askSaveAs(nil) }),
+		fyne.NewMenuItemSeparator(),
+		c("Export cost per roll…", fyne.KeyE, ctrl, func() { d.askExport(figureCost) }),
+		c("Export the year's spend…", fyne.KeyE, ctrlShift, func() { d.askExport(figureSpend) }),
+		fyne.NewMenuItemSeparator(),
+		quit,
+	)
+	m.undo = c("Undo", fyne.KeyZ, ctrl, d.undo)
+	m.redo = c("Redo", fyne.KeyY, ctrl, d.redo)
+	m.with = c("Compare the others with this one", fyne.KeyB, ctrl, d.compareWith)
+	m.remove = c("Remove this way to buy", "", 0, d.removeOffer)
+	edit := fyne.NewMenu("Edit", m.undo, m.redo, fyne.NewMenuItemSeparator(), m.with, m.remove)
+	view := fyne.NewMenu("View",
+		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.choose(pageCharts) }),
+		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.choose(pageReceipt) }),
+		c("Notes", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
+		fyne.NewMenuItemSeparator(),
+	)
+	for _, t := range []struct {
+		choice themeChoice
+		label  string
+	}{{followSystem, "Theme of the system"}, {alwaysPaper, "Paper theme"}, {alwaysDarkroom, "Safelight theme"}} {
+		item := c(t.label, "", 0, func() { d.setTheme(t.choice) })
+		m.themes[t.choice] = item
+		view.Items = append(view.Items, item)
+	}
+	help := fyne.NewMenu("Help",
+		c("Keys", "", 0, d.showKeys),
+		c("Cautions", "", 0, d.showCautions),
+		c("About Reelworth", "", 0, d.showAbout),
+	)
+	m.main = fyne.NewMainMenu(file, edit, view, help)
+	d.menu = m
+	d.refreshMenu()
+	d.win.SetMainMenu(m.main)
+}
+
+// guarded keeps a command from running while a dialog is open.
+func (d *Desk) guarded(do func()) func() {
+	return func() {
+		if d.win.Canvas().Overlays().Top() == nil {
+			do()
+		}
+	}
+}
+
+// refreshMenu names what undo and redo would do, and marks the theme.
+func (d *Desk) refreshMenu() {
+	if d.menu == nil {
+		return
+	}
+	m := d.menu
+	label := func(verb, name string) string { return strings.TrimSpace(verb + " " + name) }
+	undo, redo := d.session.draft.UndoName(), d.session.draft.RedoName()
+	changed := m.undo.Label != label("Undo", undo) || m.redo.Label != label("Redo", redo)
+	m.undo.Label, m.redo.Label = label("Undo", undo), label("Redo", redo)
+	m.undo.Disabled, m.redo.Disabled = undo == "", redo == ""
+	for choice, item := range m.themes {
+		changed = changed || item.Checked != (choice == theLook.choice)
+		item.Checked = choice == theLook.choice
+	}
+	if changed {
+		m.main.Refresh()
+	}
+}
+
+// setTheme switches the theme and remembers it.
+func (d *Desk) setTheme(choice themeChoice) {
+	theLook.choice = choice
+	d.App.Preferences().SetString("theme", string(choice))
+	d.App.Settings().SetTheme(theLook)
+	d.refreshMenu()
+}
+
+func (d *Desk) showKeys() { d.tell("Keys", words.KeysHelp) }
+
+func (d *Desk) showCautions() {
+	d.tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)
+}
+
+func (d *Desk) showAbout() { d.tell("Reelworth", words.About) }
+
+// tell shows a text that is read and closed.
+func (d *Desk) tell(title, text string) {
+	dialog.ShowCustom(title, "Close", paragraphs(text, 460), d.win)
+}

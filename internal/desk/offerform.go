@@ -1,0 +1,218 @@
+package desk
+
+import (
+	"fmt"
+
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// offerForm is the form of one way to buy: the seller's page first, in its order.
+func (b forms) offerForm(s *scenario.Scenario, i int) *form {
+	o := func(s *scenario.Scenario) *scenario.Offer { return &s.Offers[i] }
+	of := offerSlots{i, o}
+	f := &form{
+		title: func(s *scenario.Scenario) string { return o(s).Name },
+		subtitle: func(s *scenario.Scenario) string {
+			if o(s).Seller == "" {
+				return string(o(s).Kind)
+			}
+			return "from " + o(s).Seller
+		},
+	}
+	f.groups = append(f.groups, b.pageGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
+	f.groups = append(f.groups, b.furtherGroup(s, of))
+	if s.Offers[i].Kind == scenario.KindReel && s.Offers[i].Reel != nil {
+		f.groups = append(f.groups, b.cutGroup(of))
+		if s.Offers[i].Reel.Remjet {
+			f.caution = words.RemjetCaution
+		}
+	}
+	return f
+}
+
+// offerSlots makes slots of the offer at a place.
+type offerSlots struct {
+	i  int
+	at func(*scenario.Scenario) *scenario.Offer
+}
+
+func (of offerSlots) key(k string) string { return fmt.Sprintf("offer[%d].%s", of.i+1, k) }
+
+func (of offerSlots) decimal(k, name string, at func(*scenario.Offer) *scenario.Decimal) slot {
+	return decimals(of.key(k), name, func(s *scenario.Scenario) *scenario.Decimal { return at(of.at(s)) })
+}
+
+func (of offerSlots) money(k, name string, at func(*scenario.Offer) *scenario.Decimal) slot {
+	return of.decimal(k, name, at).inCurrency(of.currency)
+}
+
+func (of offerSlots) maybe(k, name string, at func(*scenario.Offer) *scenario.Maybe) slot {
+	return maybes(of.key(k), name, func(s *scenario.Scenario) *scenario.Maybe { return at(of.at(s)) })
+}
+
+func (of offerSlots) count(k, name string, at func(*scenario.Offer) *int) slot {
+	return counts(of.key(k), name, func(s *scenario.Scenario) *int { return at(of.at(s)) })
+}
+
+func (of offerSlots) flag(k, name string, at func(*scenario.Offer) *bool) slot {
+	return flags(of.key(k), name, func(s *scenario.Scenario) *bool { return at(of.at(s)) })
+}
+
+func (of offerSlots) currency(s *scenario.Scenario) *string { return &of.at(s).Currency }
+
+func (of offerSlots) code(s *scenario.Scenario) string { return of.at(s).Currency }
+
+// unitWord is what one price buys.
+func unitWord(o *scenario.Offer) string {
+	if o.Kind == scenario.KindReel {
+		return "reel"
+	}
+	if o.Boxed != nil && o.Boxed.RollsPerPack == 1 {
+		return "roll"
+	}
+	return "pack"
+}
+
+// pageGroup is what stands on the seller's page.
+func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
+	unit := unitWord(of.at(s))
+	price := of.money("price", "price", func(o *scenario.Offer) *scenario.Decimal { return &o.Price })
+	units := of.count("units", "order", func(o *scenario.Offer) *int { return &o.Units })
+	discount := of.decimal("discount_percent", "discount", func(o *scenario.Offer) *scenario.Decimal { return &o.DiscountPercent })
+	shipping := of.money("shipping", "shipping", func(o *scenario.Offer) *scenario.Decimal { return &o.Shipping })
+	extra := of.money("shipping_each_extra", "shipping of further units", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
+	currency := texts(of.key("currency"), "currency", of.currency)
+	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
+	return group{heading: "On the seller's page", fields: []*field{
+		numberField(b.e, "Price of a "+unit, "", price).unitOf(of.code).means("price"),
+		choiceField(b.e, "Currency", numberWidth, b.currencies(s, of.code(s)), currency).means("currency"),
+		numberField(b.e, plural+" per order", "", units).means("units"),
+		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
+		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),
+		numberField(b.e, "each further "+unit, "", extra).unitOf(of.code).means("shipping_each_extra"),
+	}}
+}
+
+// homeGroup is what it takes to bring the order home.
+func (b forms) homeGroup(s *scenario.Scenario, of offerSlots) group {
+	g := group{heading: "Bringing it home"}
+	if quote := b.quoteField(s, of.code(s)); quote != nil {
+		g.fields = append(g.fields, quote)
+	}
+	var options []option
+	for _, c := range words.ImportChoices() {
+		options = append(options, option{string(c), words.ImportChoice(c)})
+	}
+	choice := wordsSlot(of.key("import"), "import tax", func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
+	fee := of.decimal("card_fee_percent", "card fee", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })
+	g.fields = append(g.fields, choiceField(b.e, "Import tax", 166, options, choice).means("import"))
+	if of.code(s) != s.Home {
+		g.fields = append(g.fields, numberField(b.e, "Card fee", "%", fee).means("card_fee_percent"))
+	}
+	return g
+}
+
+// filmGroup is the film itself.
+func (b forms) filmGroup(s *scenario.Scenario, of offerSlots) group {
+	keeps := of.maybe("keeps_months", "how long it keeps", func(o *scenario.Offer) *scenario.Maybe { return &o.KeepsMonths })
+	keepsField := numberField(b.e, "Keeps", "months", keeps).means("keeps_months")
+	if o := of.at(s); o.Kind == scenario.KindBoxed && o.Boxed != nil {
+		perPack := of.count("boxed.rolls_per_pack", "rolls in a pack", func(o *scenario.Offer) *int { return &o.Boxed.RollsPerPack })
+		exposures := of.count("boxed.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Boxed.Exposures })
+		return group{heading: "The film", fields: []*field{
+			numberField(b.e, "Rolls in a pack", "", perPack).means("boxed.rolls_per_pack"),
+			numberField(b.e, "Exposures in each", "", exposures).means("boxed.exposures"),
+			keepsField,
+		}}
+	}
+	g := group{heading: "The reel"}
+	if of.at(s).Reel == nil {
+		return g
+	}
+	length := of.decimal("reel.length", "length", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.Length })
+	unit := wordsSlot(of.key("reel.length_unit"), "unit of length", func(s *scenario.Scenario) *scenario.LengthUnit { return &of.at(s).Reel.LengthUnit })
+	exposures := of.count("reel.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
+	spoiled := of.decimal("reel.spoiled_percent", "what is lost to faults", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
+	g.fields = []*field{
+		numberField(b.e, "Length", "", length).unitOf(func(s *scenario.Scenario) string { return string(of.at(s).Reel.LengthUnit) }).means("reel.length"),
+		choiceField(b.e, "measured in", numberWidth, []option{{"ft", "feet"}, {"m", "metres"}}, unit),
+		numberField(b.e, "Exposures in each", "", exposures).means("reel.exposures"),
+		numberField(b.e, "Lost to faults", "%", spoiled).means("reel.spoiled_percent"),
+		keepsField,
+	}
+	return g
+}
+
+// afterGroup is what comes after shooting.
+func (b forms) afterGroup(s *scenario.Scenario, of offerSlots) group {
+	options := []option{{"", "not counted"}}
+	for _, d := range s.Developing {
+		options = append(options, option{d.Name, d.Name})
+	}
+	dev := texts(of.key("developing"), "developing", func(s *scenario.Scenario) *string { return &of.at(s).Developing })
+	return group{heading: "Afterwards", fields: []*field{
+		choiceField(b.e, "Developing", wideWidth, options, dev).means("developing"),
+	}}
+}
+
+// furtherGroup is what few people change.
+func (b forms) furtherGroup(s *scenario.Scenario, of offerSlots) group {
+	name := b.rename(of)
+	seller := texts(of.key("seller"), "seller", func(s *scenario.Scenario) *string { return &of.at(s).Seller })
+	onHand := of.decimal("on_hand", "film already there", func(o *scenario.Offer) *scenario.Decimal { return &o.OnHand })
+	free := of.maybe("free_shipping_from", "free shipping", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom })
+	tax := of.decimal("sales_tax_percent", "sales tax", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })
+	taxed := of.flag("sales_tax_on_shipping", "sales tax on shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })
+	rise := of.decimal("price_rise_percent", "yearly price rise", func(o *scenario.Offer) *scenario.Decimal { return &o.PriceRisePercent })
+	return group{heading: "The offer", fold: "Name, sales tax, free shipping, stock …", fields: []*field{
+		wordField(b.e, "Name", name),
+		wordField(b.e, "Seller", seller),
+		numberField(b.e, "Sales tax", "%", tax).means("sales_tax_percent"),
+		yesNo(b.e, "on shipping too", taxed),
+		numberField(b.e, "Free shipping from", "", free).unitOf(of.code).means("free_shipping_from"),
+		numberField(b.e, "Already there", unitWord(of.at(s))+"s", onHand).means("on_hand"),
+		numberField(b.e, "Price rises a year", "%", rise).means("price_rise_percent"),
+	}}
+}
+
+// rename keeps a baseline that points at the offer pointing at it.
+func (b forms) rename(of offerSlots) slot {
+	name := texts(of.key("name"), "name", func(s *scenario.Scenario) *string { return &of.at(s).Name })
+	set := name.set
+	name.set = func(s *scenario.Scenario, text string, l locale) error {
+		was := of.at(s).Name
+		if err := set(s, text, l); err != nil {
+			return err
+		}
+		if s.Baseline == was {
+			s.Baseline = text
+		}
+		return nil
+	}
+	return name
+}
+
+// cutGroup is how a reel is cut.
+func (b forms) cutGroup(of offerSlots) group {
+	mm := func(k, label string, at func(*scenario.Reel) *scenario.Decimal) *field {
+		s := of.decimal("reel."+k, label, func(o *scenario.Offer) *scenario.Decimal { return at(o.Reel) })
+		return numberField(b.e, label, "mm", s).means("reel." + k)
+	}
+	pitch := wordsSlot(of.key("reel.pitch"), "perforation", func(s *scenario.Scenario) *scenario.Pitch { return &of.at(s).Reel.Pitch })
+	test := of.count("reel.test_exposures", "test exposures", func(o *scenario.Offer) *int { return &o.Reel.TestExposures })
+	short := of.count("reel.short_roll_from", "short roll", func(o *scenario.Offer) *int { return &o.Reel.ShortRollFrom })
+	remjet := of.flag("reel.remjet", "remjet", func(o *scenario.Offer) *bool { return &o.Reel.Remjet })
+	pitches := []option{{"long", "long, 4.750 mm"}, {"short", "short, 4.740 mm"}}
+	return group{heading: "Cutting", fold: "Leader, trailer, waste, perforation …", fields: []*field{
+		choiceField(b.e, "Perforation", wideWidth, pitches, pitch).means("reel.pitch"),
+		mm("leader_mm", "Leader", func(r *scenario.Reel) *scenario.Decimal { return &r.LeaderMM }),
+		mm("trailer_mm", "Trailer", func(r *scenario.Reel) *scenario.Decimal { return &r.TrailerMM }),
+		mm("fogged_mm", "Fogged end", func(r *scenario.Reel) *scenario.Decimal { return &r.FoggedMM }),
+		mm("start_waste_mm", "Lost at the start", func(r *scenario.Reel) *scenario.Decimal { return &r.StartWasteMM }),
+		mm("end_waste_mm", "Lost at the end", func(r *scenario.Reel) *scenario.Decimal { return &r.EndWasteMM }),
+		numberField(b.e, "Test exposures", "", test).means("reel.test_exposures"),
+		numberField(b.e, "Short roll from", "exposures", short).means("reel.short_roll_from"),
+		yesNo(b.e, "Remjet backing", remjet),
+	}}
+}

@@ -1,0 +1,92 @@
+package desk
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// The form's edges: labels, fields and units stand on the same ones in every row.
+const (
+	formWidth   float32 = 332
+	labelWidth  float32 = 112
+	numberWidth float32 = 84
+	wideWidth   float32 = 150
+	rowHeight   float32 = 36
+)
+
+// row is one field of a form: label, field, unit, and beside it what the value means
+// or what is wrong with it. Its height never changes.
+type row struct {
+	widget.BaseWidget
+	label   *prose
+	field   fyne.CanvasObject
+	width   float32 // of the field
+	unit    *prose
+	meaning *prose
+}
+
+func newRow(label string, field fyne.CanvasObject, width float32, unit string) *row {
+	r := &row{field: field, width: width}
+	r.label = newProse(sizeText, span{text: label}).atMost(2)
+	r.label.centred = true
+	r.unit = newProse(sizeText, span{text: unit, color: colMuted}).atMost(1)
+	r.unit.centred = true
+	r.meaning = newProse(sizeSmall).atMost(2).trailing()
+	r.meaning.centred = true
+	r.ExtendBaseWidget(r)
+	return r
+}
+
+// say puts what the value means beside it.
+func (r *row) say(text string) {
+	r.meaning.maxLines = 2
+	r.meaning.set(span{text: text, color: colMuted})
+}
+
+// complain puts what is wrong beside the value, with a sign and words.
+func (r *row) complain(text string) {
+	r.meaning.maxLines = 3
+	r.meaning.set(span{text: "✗ ", color: colFault, bold: true}, span{text: text, color: colFault})
+}
+
+func (r *row) heightFor(float32) float32 { return rowHeight }
+
+func (r *row) MinSize() fyne.Size {
+	r.ExtendBaseWidget(r)
+	return fyne.NewSize(0, rowHeight)
+}
+
+func (r *row) CreateRenderer() fyne.WidgetRenderer { return &rowRenderer{r} }
+
+type rowRenderer struct{ r *row }
+
+func (rr *rowRenderer) Layout(size fyne.Size) {
+	r := rr.r
+	place := func(o fyne.CanvasObject, x, w, h float32) {
+		o.Move(fyne.NewPos(x, (size.Height-h)/2))
+		o.Resize(fyne.NewSize(w, h))
+	}
+	place(r.label, 0, labelWidth-6, size.Height)
+	x := labelWidth
+	place(r.field, x, r.width, fieldHeight)
+	x += r.width + 8
+	unit := r.unit.naturalWidth()
+	if unit > 0 {
+		unit++
+		place(r.unit, x, unit, size.Height)
+		x += unit + 8
+	}
+	place(r.meaning, x, max(0, size.Width-x), size.Height)
+}
+
+func (rr *rowRenderer) MinSize() fyne.Size { return rr.r.MinSize() }
+func (rr *rowRenderer) Objects() []fyne.CanvasObject {
+	return []fyne.CanvasObject{rr.r.label, rr.r.field, rr.r.unit, rr.r.meaning}
+}
+func (rr *rowRenderer) Destroy() {}
+func (rr *rowRenderer) Refresh() {
+	for _, o := range rr.Objects() {
+		o.Refresh()
+	}
+	rr.Layout(rr.r.Size())
+}

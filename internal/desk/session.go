@@ -1,0 +1,117 @@
+package desk
+
+import (
+	"path/filepath"
+
+	"reelworth/internal/draft"
+	"reelworth/internal/scenario"
+)
+
+// session is what is open and what of it is looked at. It knows no widgets.
+type session struct {
+	draft *draft.Draft
+	doc   *document // nil while the work has no file of its own
+	at    int       // the scenario in the window
+	sel   selection
+	from  *scenario.Scenario // as it was when the field under the cursor was entered
+	shape uint64             // rises when answers to earlier questions no longer fit
+}
+
+// newSession is work on a file that is not on disk.
+func newSession(f scenario.File) *session {
+	s := &session{draft: draft.New(f)}
+	s.sel = startOf(s.current())
+	return s
+}
+
+// startOf is the offer to begin with: the first reel, since the question is about it.
+func startOf(s scenario.Scenario) selection {
+	for i, o := range s.Offers {
+		if o.Kind == scenario.KindReel {
+			return selection{topicOffer, i}
+		}
+	}
+	return selection{topicOffer, 0}
+}
+
+func (s *session) current() scenario.Scenario { return s.draft.Scenario(s.at) }
+
+// change puts a new state of the scenario in the window in the place of the old one.
+func (s *session) change(name, field string, next scenario.Scenario) {
+	s.draft.Change(name, field, s.at, next)
+}
+
+// clamp keeps the selection inside the scenario.
+func (s *session) clamp() {
+	s.at = min(s.at, len(s.draft.File().Scenarios)-1)
+	s.sel.offer = max(0, min(s.sel.offer, len(s.current().Offers)-1))
+}
+
+func (s *session) switchTo(name string) bool {
+	for i, sc := range s.draft.File().Scenarios {
+		if sc.Name == name && i != s.at {
+			s.at = i
+			s.sel = startOf(sc)
+			s.draft.Seal()
+			return true
+		}
+	}
+	return false
+}
+
+// names are the scenarios of the file.
+func (s *session) names() []string {
+	var n []string
+	for _, sc := range s.draft.File().Scenarios {
+		n = append(n, sc.Name)
+	}
+	return n
+}
+
+func (s *session) fileName() string {
+	if s.doc == nil || s.doc.Path() == "" {
+		return "not in a file yet"
+	}
+	return filepath.Base(s.doc.Path())
+}
+
+// state is the line under the scenario's name.
+func (s *session) state(sc *scenario.Scenario) string {
+	state := "saved"
+	switch {
+	case s.draft.Modified():
+		state = "● unsaved"
+	case s.doc == nil:
+		state = "demo"
+	}
+	return state + " · all in " + sc.Home
+}
+
+// began marks the state that typing in a field starts from.
+func (s *session) began() {
+	sc := s.current()
+	s.from = &sc
+}
+
+// ended forgets it: the next change starts from the state there is then.
+func (s *session) ended() {
+	s.from = nil
+	s.draft.Seal()
+}
+
+// base is the state that an edit starts from.
+func (s *session) base() scenario.Scenario {
+	if s.from != nil {
+		return *s.from
+	}
+	return s.current()
+}
+
+// reshaped says that offers came, went or changed places, so that an answer under way
+// is about something else.
+func (s *session) reshaped() {
+	s.from = nil
+	s.shape++
+}
+
+func (s *session) epoch() uint64 { return s.shape }

@@ -1,0 +1,124 @@
+// Command shots writes pictures of the window, in both themes and several states, into
+// a folder. It draws in memory: build it with the tag ci.
+package main
+
+import (
+	"fmt"
+	"image/png"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2/test"
+	"github.com/shopspring/decimal"
+
+	"reelworth/internal/desk"
+	"reelworth/internal/scenario"
+)
+
+// shot is one picture: how to get there from the demo.
+type shot struct {
+	name          string
+	width, height float32
+	arrange       func(h *desk.Harness)
+}
+
+var shots = []shot{
+	{"charts", 1280, 800, func(h *desk.Harness) { h.Type("offer[3].shipping", "34.50") }},
+	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(1) }},
+	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
+	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
+	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
+	{"loading", 1280, 800, func(h *desk.Harness) { h.Topic("loading", 2) }},
+	{"developing", 1280, 800, func(h *desk.Harness) { h.Topic("developing", 2) }},
+	{"border", 1280, 800, func(h *desk.Harness) { h.Topic("border", 2) }},
+	{"rates", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2) }},
+	{"fault", 1280, 800, func(h *desk.Harness) {
+		h.Type("offer[3].shipping", "34..5")
+		h.Type("offer[3].discount_percent", "140")
+	}},
+	{"small", 1024, 700, func(*desk.Harness) {}},
+	{"large", 2560, 1440, func(*desk.Harness) {}},
+	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(crowded()) }},
+	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(crowded()); h.Page(1) }},
+}
+
+// crowded is the demo with eight offers whose names have 60 characters.
+func crowded() scenario.File {
+	f := scenario.Demo()
+	s := f.Scenarios[0].Clone()
+	for i := 0; len(s.Offers) < 8; i++ {
+		o := s.Offers[i%3]
+		o.Price = o.Price.Add(decimal.New(int64(i), 0))
+		s.Offers = append(s.Offers, o)
+	}
+	for i := range s.Offers {
+		was := s.Offers[i].Name
+		name := fmt.Sprintf("%d %s %s", i+1, was, strings.Repeat("a name that goes on ", 4))[:60]
+		if i < 3 && s.Baseline == was {
+			s.Baseline = name
+		}
+		s.Offers[i].Name = name
+	}
+	f.Scenarios = []scenario.Scenario{s}
+	return f
+}
+
+func main() {
+	if len(os.Args) < 2 {
+		fmt.Fprintln(os.Stderr, "usage: shots FOLDER [NAME …]")
+		os.Exit(2)
+	}
+	if err := take(os.Args[1], os.Args[2:]); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func take(dir string, only []string) error {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return err
+	}
+	for _, theme := range []string{"paper", "safelight"} {
+		for _, s := range shots {
+			if len(only) > 0 && !contains(only, s.name) {
+				continue
+			}
+			if err := s.take(filepath.Join(dir, s.name+"-"+theme+".png"), theme); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func contains(list []string, name string) bool {
+	for _, l := range list {
+		if l == name {
+			return true
+		}
+	}
+	return false
+}
+
+func (s shot) take(path, theme string) error {
+	app := test.NewApp()
+	defer app.Quit()
+	h := desk.NewHarness(app, time.Date(2026, 11, 24, 12, 0, 0, 0, time.UTC))
+	h.Window().Show()
+	h.Resize(s.width, s.height)
+	h.SetTheme(theme)
+	s.arrange(h)
+	h.Settle()
+	f, err := os.Create(path)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	if err := png.Encode(f, h.Window().Canvas().Capture()); err != nil {
+		return err
+	}
+	fmt.Println(path)
+	return nil
+}

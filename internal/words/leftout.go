@@ -27,11 +27,11 @@ func leftOutReason(c *compare.Comparison, i int) string {
 		in = &scenario.Offer{Kind: c.Offers[i].Kind}
 	}
 	reason := Reason(f, in)
-	if f.Code == compare.FaultNoRate || strings.HasPrefix(reason, "no rate between ") {
+	if f.Code == compare.FaultNoRate || strings.Contains(reason, "no rate between ") {
 		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
 			in.Currency, in.Currency, c.Scenario.Home)
 	}
-	if strings.HasPrefix(reason, FieldName(f.Key, in)+" ") {
+	if f.Key != "" && strings.HasPrefix(reason, FieldName(f.Key, in)) {
 		return reason + "." // it names the field already
 	}
 	return fmt.Sprintf("%s. %s", reason, mend(f.Key, in))
@@ -40,10 +40,15 @@ func leftOutReason(c *compare.Comparison, i int) string {
 // Reason is why an offer is left out, without what would do: "no rate between CAD and
 // EUR", "Length is missing".
 func Reason(f *compare.Fault, in *scenario.Offer) string {
-	text := strings.TrimRight(f.Text, " .")
+	text, keyed := strings.CutPrefix(strings.TrimRight(f.Text, " ."), f.Key+": ")
 	text = text[len(inScenario.FindString(text)):]
-	if f.Key != "" && predicate.MatchString(text) {
+	switch {
+	case f.Key == "":
+		return text
+	case predicate.MatchString(text):
 		return FieldName(f.Key, in) + " " + text
+	case keyed:
+		return FieldName(f.Key, in) + ": " + text
 	}
 	return text
 }

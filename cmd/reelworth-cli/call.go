@@ -1,0 +1,152 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// call is a command's arguments, taken apart.
+type call struct {
+	file     string
+	scenario string // "" for none named
+	named    bool   // a scenario was named
+	format   string
+	figure   string
+	out      string
+	scale    string
+	theme    string
+	locale   money.Locale
+	today    scenario.Date
+}
+
+// errHelp is asked for by --help.
+var errHelp = errors.New("help")
+
+// parse takes arguments apart; flags may stand before and after the file, as "--name
+// value" or "--name=value", with one dash or two. After "--" nothing is a flag.
+func (cmd command) parse(args []string, today scenario.Date) (call, error) {
+	c := call{today: today, locale: money.English}
+	for _, f := range cmd.flags {
+		if f.first != "" {
+			if err := f.set(&c, f.first); err != nil {
+				return c, err
+			}
+		}
+	}
+	var files []string
+	given := map[string]bool{}
+	for i := 0; i < len(args); i++ {
+		arg := args[i]
+		if arg == "--" {
+			files = append(files, args[i+1:]...)
+			break
+		}
+		if arg == "-" || !strings.HasPrefix(arg, "-") {
+			files = append(files, arg)
+			continue
+		}
+		name, value, joined := strings.Cut(strings.TrimPrefix(strings.TrimPrefix(arg, "-"), "-"), "=")
+		if name == "help" || name == "h" {
+			return c, errHelp
+		}
+		f := cmd.flag(name)
+		switch {
+		case f == nil:
+			return c, fmt.Errorf("there is no --%s here", name)
+		case given[name]:
+			return c, fmt.Errorf("--%s is given twice", name)
+		case !joined && i+1 == len(args):
+			return c, fmt.Errorf("--%s needs %s after it", name, f.value)
+		case !joined:
+			i++
+			value = args[i]
+		}
+		given[name] = true
+		if err := f.set(&c, value); err != nil {
+			return c, err
+		}
+	}
+	for _, f := range cmd.flags {
+		if f.required && !given[f.name] {
+			return c, fmt.Errorf("--%s is missing", f.name)
+		}
+	}
+	switch len(files) {
+	case 0:
+		return c, errors.New(`no scenario file is named; "-" reads standard input`)
+	case 1:
+		c.file = files[0]
+		return c, nil
+	}
+	return c, fmt.Errorf("one file at a time: %q and %q are too many", files[0], files[1])
+}
+
+func (cmd command) flag(name string) *flagSpec {
+	for i := range cmd.flags {
+		if cmd.flags[i].name == name {
+			return &cmd.flags[i]
+		}
+	}
+	return nil
+}
+
+// flagSpec is one flag a command takes.
+type flagSpec struct {
+	name     string
+	value    string // what to write after it
+	help     string
+	first    string // the value where none is given; "" for none
+	required bool
+	set      func(c *call, value string) error
+}
+
+// oneOf is a setter for a flag that takes one of some words.
+func oneOf(name string, words []string, at func(c *call) *string) func(*call, string) error {
+	return func(c *call, value string) error {
+		if !slices.Contains(words, value) {
+			return fmt.Errorf("--%s takes %s, not %q", name, listed(words, "or"), value)
+		}
+		*at(c) = value
+		return nil
+	}
+}
+
+func setScenario(c *call, value string) error {
+	c.scenario, c.named = value, true
+	return nil
+}
+
+func setToday(c *call, value string) error {
+	d, err := scenario.ParseDate(value)
+	if err != nil {
+		return fmt.Errorf("--today takes a date like 2027-01-31, not %q", value)
+	}
+	c.today = d
+	return nil
+}
+
+func setLocale(c *call, value string) error {
+	if !slices.Contains(money.Locales(), money.Locale(value)) {
+		var known []string
+		for _, l := range money.Locales() {
+			known = append(known, string(l))
+		}
+		return fmt.Errorf("--locale takes %s, not %q", listed(known, "or"), value)
+	}
+	c.locale = money.Locale(value)
+	return nil
+}
+
+// listed is words as "a, b or c".
+func listed(words []string, last string) string {
+	n := len(words)
+	if n < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:n-1], ", ") + " " + last + " " + words[n-1]
+}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/figure"
+	"reelworth/internal/palette"
+	"reelworth/internal/words"
+)
+
+func chartCommand() command {
+	only := scenarioFlag
+	only.help = "the scenario to draw; needed where the file has several"
+	return command{
+		name:  "chart",
+		short: "draw what a roll costs, or the spending month by month",
+		long: "Draw a chart of a scenario into a file: cost-per-roll is what a roll costs, part by part; spend\n" +
+			"is the cash spent month by month. The file's ending says the format: .png, .svg or .pdf. The file\n" +
+			"is written as a whole or not at all.",
+		flags: []flagSpec{
+			only,
+			{name: "figure", value: strings.Join(figure.Figures(), "|"), help: "which chart", required: true,
+				set: oneOf("figure", figure.Figures(), func(c *call) *string { return &c.figure })},
+			{name: "out", value: "FILE", help: "where to, ending in .png, .svg or .pdf", required: true, set: setOut},
+			{name: "scale", value: "1|2|3", help: "size of a PNG: 2 has twice the pixels each way", first: "1",
+				set: oneOf("scale", []string{"1", "2", "3"}, func(c *call) *string { return &c.scale })},
+			{name: "theme", value: "paper|safelight", help: "light or dark", first: "paper",
+				set: oneOf("theme", []string{"paper", "safelight"}, func(c *call) *string { return &c.theme })},
+			localeFlag, todayFlag,
+		},
+		do: doChart,
+	}
+}
+
+func setOut(c *call, value string) error {
+	if !slices.Contains(figure.Formats(), chartFormat(value)) {
+		return fmt.Errorf("--out takes a file ending in .png, .svg or .pdf, not %q", value)
+	}
+	c.out = value
+	return nil
+}
+
+// chartFormat is the format a file's ending names.
+func chartFormat(path string) string {
+	return strings.ToLower(strings.TrimPrefix(filepath.Ext(path), "."))
+}
+
+func doChart(c call, s stage) int {
+	src, err := open(c, s)
+	if err != nil {
+		s.complain("%v", err)
+		return statusInput
+	}
+	if n := len(src.File.Scenarios); !c.named && n > 1 {
+		return commands["chart"].refuse(s, fmt.Errorf("--scenario is needed, %s has %d: %s", src.name, n, src.names()))
+	}
+	places, status := chosen(src, c, s)
+	if status != statusFine {
+		return status
+	}
+	if len(places) == 0 {
+		return src.report(s, nil)
+	}
+	status = src.report(s, places)
+	comparison := src.compare(places[0], c.today)
+	if comparison.Find(comparison.Verdict.Reel) == nil && comparison.Find(comparison.Verdict.Boxed) == nil {
+		s.complain("reelworth-cli: no chart of %q: none of its offers could be computed", comparison.Scenario.Name)
+		for _, text := range words.LeftOut(&comparison) {
+			s.complain("%s", text)
+		}
+		return statusInput
+	}
+	err = writeWhole(c.out, func(w io.Writer) error { return export(c, &comparison).Write(w, chartFormat(c.out)) })
+	if err != nil {
+		s.complain("%v", err)
+		return statusCall
+	}
+	return status
+}
+
+// export is the chart a call asks for.
+func export(c call, comparison *compare.Comparison) figure.Export {
+	best := comparison.Verdict.Reel
+	if best == "" {
+		best = comparison.Verdict.Boxed
+	}
+	return figure.Export{
+		Figure:     c.figure,
+		Comparison: comparison,
+		Chosen:     best,
+		Style:      figure.Style{Theme: themes[c.theme], Locale: c.locale},
+		Date:       c.today,
+		Scale:      float64(c.scale[0] - '0'),
+	}
+}
+
+var themes = map[string]palette.Theme{"paper": palette.Paper, "safelight": palette.Safelight}

@@ -1,0 +1,152 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"strconv"
+	"strings"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/scenario"
+)
+
+// source is a scenario file that was read.
+type source struct {
+	name string // as faults call it
+	scenario.Reading
+}
+
+// open reads the file of a call, or standard input.
+func open(c call, s stage) (source, error) {
+	src := source{name: c.file}
+	in := s.in
+	if c.file == "-" {
+		src.name = "standard input"
+	} else {
+		f, err := os.Open(c.file)
+		if err != nil {
+			return src, unreadable(c.file, err)
+		}
+		defer f.Close()
+		if info, err := f.Stat(); err == nil {
+			if info.IsDir() {
+				return src, fmt.Errorf("%s: is a folder; name a scenario file in it", c.file)
+			}
+			if info.Size() > scenario.MaxBytes {
+				return src, tooLarge(c.file)
+			}
+		}
+		in = f
+	}
+	// One byte more than is allowed tells a file that is too large, also where its size
+	// is not known beforehand.
+	data, err := io.ReadAll(io.LimitReader(in, scenario.MaxBytes+1))
+	if err != nil {
+		return src, unreadable(src.name, err)
+	}
+	if len(data) > scenario.MaxBytes {
+		return src, tooLarge(src.name)
+	}
+	src.Reading = scenario.Inspect(data)
+	return src, nil
+}
+
+func tooLarge(name string) error {
+	return fmt.Errorf("%s: is larger than %d MiB and was not read; split it into several files", name, scenario.MaxBytes>>20)
+}
+
+func unreadable(name string, err error) error {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return fmt.Errorf("%s: there is no such file; check its name and folder", name)
+	case errors.Is(err, fs.ErrPermission):
+		return fmt.Errorf("%s: may not be read; change its permissions or name another", name)
+	}
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		err = path.Err
+	}
+	return fmt.Errorf("%s: could not be read (%v); check the file", name, err)
+}
+
+// faultsOf are the faults that matter to the scenario at place i: its own and those of
+// the whole file.
+func (src source) faultsOf(i int) (list []scenario.Fault) {
+	for _, f := range src.Faults {
+		if f.Place.Scenario == i || f.Place.Scenario < 0 {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+// report prints the notices and the faults that matter to the scenarios at the places
+// given, and returns the status they make. Without places all are printed.
+func (src source) report(s stage, places []int) int {
+	wanted := map[int]bool{}
+	for _, i := range places {
+		wanted[i] = true
+	}
+	for _, n := range src.Notices {
+		if i := scenarioOf(n.Path); len(places) == 0 || i < 0 || wanted[i] {
+			s.complain("%s", n.Report(src.name))
+		}
+	}
+	status := statusFine
+	for _, f := range src.Faults {
+		if i := f.Place.Scenario; len(places) == 0 || i < 0 || wanted[i] {
+			s.complain("%s", f.Report(src.name))
+			status = statusInput
+		}
+	}
+	return status
+}
+
+// scenarioOf is the place of the scenario a notice's path is in, −1 outside of all.
+func scenarioOf(path string) int {
+	rest, ok := strings.CutPrefix(path, "scenario[")
+	if !ok {
+		return -1
+	}
+	number, _, _ := strings.Cut(rest, "]")
+	n, err := strconv.Atoi(number)
+	if err != nil {
+		return -1
+	}
+	return n - 1
+}
+
+// find is the place of the named scenario.
+func (src source) find(name string) (int, error) {
+	for i := range src.File.Scenarios {
+		if src.File.Scenarios[i].Name == name {
+			return i, nil
+		}
+	}
+	return 0, fmt.Errorf("%s has no scenario named %q; it has %s", src.name, name, src.names())
+}
+
+// names are the scenarios in the file.
+func (src source) names() string {
+	const most = 12
+	var quoted []string
+	for i := range src.File.Scenarios {
+		if i == most {
+			quoted = append(quoted, fmt.Sprintf("%d more", len(src.File.Scenarios)-most))
+			break
+		}
+		quoted = append(quoted, strconv.Quote(src.File.Scenarios[i].Name))
+	}
+	if len(quoted) == 0 {
+		return "none"
+	}
+	return listed(quoted, "and")
+}
+
+// compare computes the scenario at place i.
+func (src source) compare(i int, today scenario.Date) compare.Comparison {
+	return compare.Compare(src.File.Scenarios[i], src.faultsOf(i), today)
+}

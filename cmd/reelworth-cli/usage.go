@@ -1,0 +1,100 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+)
+
+// command is one thing the program does.
+type command struct {
+	name  string
+	short string // one line for the overview
+	long  string // for the help of its own
+	flags []flagSpec
+	do    func(c call, s stage) int
+}
+
+// commands are all commands by name; order is how the overview lists them.
+var (
+	commands map[string]command
+	order    = []string{"compare", "chart", "check"}
+)
+
+func init() {
+	commands = map[string]command{}
+	for _, cmd := range []command{compareCommand(), chartCommand(), checkCommand()} {
+		commands[cmd.name] = cmd
+	}
+}
+
+// run takes the arguments apart and does the command.
+func (cmd command) run(args []string, s stage) int {
+	c, err := cmd.parse(args, s.today)
+	switch {
+	case errors.Is(err, errHelp):
+		fmt.Fprint(s.out, cmd.help())
+		return statusFine
+	case err != nil:
+		return cmd.refuse(s, err)
+	}
+	return cmd.do(c, s)
+}
+
+// refuse says what is wrong with the call, and how it goes.
+func (cmd command) refuse(s stage, err error) int {
+	s.complain("reelworth-cli %s: %v", cmd.name, err)
+	fmt.Fprint(s.err, "\n"+cmd.usage())
+	return statusCall
+}
+
+// overview is the help of the whole program.
+func overview() string {
+	var b strings.Builder
+	b.WriteString("Compare film on long reels that you load yourself with ready-made rolls.\n\nUsage: reelworth-cli COMMAND FILE [flags]\n\n")
+	for _, name := range order {
+		fmt.Fprintf(&b, "  %-10s%s\n", name, commands[name].short)
+	}
+	fmt.Fprintf(&b, "  %-10s%s\n  %-10s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
+	b.WriteString("\nFILE is a scenario file; \"-\" reads standard input. Flags stand before or after it.\n" +
+		"Exit status: 0 fine, 1 the input is at fault, 2 the call is at fault.\n")
+	return b.String()
+}
+
+func (cmd command) usage() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "Usage: reelworth-cli %s FILE [flags]\n\n", cmd.name)
+	for _, f := range cmd.flags {
+		help := f.help
+		if f.first != "" {
+			help += fmt.Sprintf(" (%s)", f.first)
+		}
+		fmt.Fprintf(&b, "  %-40s%s\n", "--"+f.name+" "+f.value, help)
+	}
+	return b.String()
+}
+
+func (cmd command) help() string { return cmd.long + "\n\n" + cmd.usage() }
+
+// help explains the program or one of its commands.
+func help(args []string, s stage) int {
+	if len(args) == 0 {
+		fmt.Fprint(s.out, overview())
+		return statusFine
+	}
+	cmd, ok := commands[args[0]]
+	if !ok {
+		s.complain("reelworth-cli: there is no command %q to explain", args[0])
+		fmt.Fprint(s.err, "\n"+overview())
+		return statusCall
+	}
+	fmt.Fprint(s.out, cmd.help())
+	return statusFine
+}
+
+// The flags that several commands take.
+var (
+	scenarioFlag = flagSpec{name: "scenario", value: "NAME", help: "only the scenario of that name", set: setScenario}
+	todayFlag    = flagSpec{name: "today", value: "YYYY-MM-DD", help: "the day to judge the age of rates by (today)", set: setToday}
+	localeFlag   = flagSpec{name: "locale", value: "TAG", help: "how to write numbers: en, de, fr, es, pt, pl, sv, de-CH, ja", first: "en", set: setLocale}
+)

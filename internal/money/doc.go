@@ -2,5 +2,7 @@
 // can pay, and numbers as people of several countries write them.
 //
 // It promises that converting is exact until Round, that no inverse rate is ever made
-// and rounded, and that a number which could mean two things is never guessed.
+// and rounded, that a currency's code always stands beside an amount it writes, that
+// what it writes it reads back, and that a number which could mean two things is never
+// guessed: the forms it takes at their word are stated at Locale.Read.
 package money

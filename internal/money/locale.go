@@ -35,7 +35,6 @@ func LocaleFor(tag string) Locale {
 	want := formOf(asked)
 	own, known := forms[Locale(asked.Language)]
 	nearest := []func(l Locale) bool{
-		func(l Locale) bool { return l == Locale(asked.String()) },
 		func(l Locale) bool {
 			return known && l == Locale(asked.Language) && (own.decimal == want.decimal || own.kind() == want.kind())
 		},

@@ -225,8 +225,11 @@ func (p pair) inCash() string {
 // allCounted is the saving with what is left over, and where it comes from.
 func (p pair) allCounted() string {
 	total := p.whole(p.held.Saving.Abs())
-	if p.held.Saving.Sign() < 0 {
+	switch {
+	case p.held.Saving.Sign() < 0:
 		total += " more"
+	case p.kind == compare.VerdictReelIfKept: // the headline has not said yet that it saves
+		total += " less"
 	}
 	if parts := p.parts(); parts != "" {
 		return fmt.Sprintf("All counted, %s: %s.", total, parts)

@@ -139,7 +139,7 @@ func TestHeadline(t *testing.T) {
 			c.Verdict.Pair.EvenMonth = 0
 		},
 			"The reel only pays if you shoot what is left: EUR 40 in cash more this year, 9 rolls over.", "EUR 40 in cash more",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, EUR 360 less: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"the reel pays if what is left is sold", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictReelIfKept
 			c.Verdict.Pair.SavingCash = num("0")
@@ -147,7 +147,7 @@ func TestHeadline(t *testing.T) {
 		},
 			"The reel only pays if what is left gets used or sold: the same in cash this year, supplies and equipment worth EUR 55 over.",
 			"the same in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, EUR 360 less: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 
 		{"unlike, the boxed rolls lack developing", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictUnlike

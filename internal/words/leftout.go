@@ -31,6 +31,9 @@ func leftOutReason(c *compare.Comparison, i int) string {
 		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
 			in.Currency, in.Currency, c.Scenario.Home)
 	}
+	if f.Code == compare.FaultDeveloping {
+		return reason + ". Choose another under Developing."
+	}
 	if f.Key != "" && strings.HasPrefix(reason, FieldName(f.Key, in)) {
 		return reason + "." // it names the field already
 	}

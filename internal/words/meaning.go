@@ -69,12 +69,10 @@ func meaningForAll(key string, v voice) (text string, known bool) {
 	if _, err := fmt.Sscanf(key, "rate[%d].equals", &n); err != nil {
 		return "", false
 	}
-	if n < 1 || n > len(v.s.Rates) || v.s.Rates[n-1].Equals.Sign() <= 0 {
+	if n < 1 {
 		return "", true
 	}
-	r, hundred := v.s.Rates[n-1], exact.Int(100)
-	return fmt.Sprintf("%s = %s", v.l.Whole(hundred, r.In),
-		v.l.Amount(hundred.Quo(exact.FromDecimal(r.Equals)), r.One)), true
+	return QuoteMeaning(v.s, n-1, v.l), true
 }
 
 func (f field) foreign() bool { return f.in.Currency != f.s.Home }

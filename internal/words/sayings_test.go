@@ -91,7 +91,7 @@ func TestLeftOut(t *testing.T) {
 		{"no yield", compare.Fault{Code: compare.FaultNoYield, Key: "reel.length", Text: "the reel gives no roll: 412.5 mm are missing to the shortest roll allowed"},
 			"Without the reel: the reel gives no roll: 412.5 mm are missing to the shortest roll allowed. Mend Length."},
 		{"unknown developing", compare.Fault{Code: compare.FaultDeveloping, Key: "developing", Text: `no developing is named "Elsewhere"`},
-			`Without the reel: no developing is named "Elsewhere". Mend Developing.`},
+			`Without the reel: no developing is named "Elsewhere". Choose another under Developing.`},
 		{"a field is missing", compare.Fault{Code: compare.FaultInput, Key: "price", Text: `in "A year": is missing`},
 			"Without the reel: Price of a reel is missing."},
 		{"a field is missing, by its key", compare.Fault{Code: compare.FaultInput, Key: "price", Text: `price: in "A year": is missing`},

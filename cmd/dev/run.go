@@ -44,8 +44,8 @@ func showDemo() int {
 		fmt.Fprintf(os.Stderr, "dev: no folder for the charts: %v\n", err)
 		return 1
 	}
-	for _, chart := range []string{"cost", "year"} {
-		draw := goHeadless("run", "./cmd/reelworth-cli", "chart", demoFile, "--chart", chart, "--out", filepath.Join(dir, chart+".png"))
+	for _, chart := range []string{"cost-per-roll", "spend"} {
+		draw := goHeadless("run", "./cmd/reelworth-cli", "chart", demoFile, "--figure", chart, "--out", filepath.Join(dir, chart+".png"))
 		if err := inTerminal(draw).Run(); err != nil {
 			fmt.Fprintln(os.Stderr, "dev: a chart could not be drawn:", err)
 			return 1

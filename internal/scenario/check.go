@@ -74,7 +74,7 @@ func checkRates(s *Scenario, r *reporter) {
 func checkEquipment(list []Equipment, in []step, r *reporter) {
 	for i, e := range list {
 		at := sub(in, element("equipment", i))
-		if e.Resale.Cmp(e.Price) > 0 && !r.isBad(sub(at, key("price"))) {
+		if e.Resale.Cmp(e.Price) > 0 && !r.has(sub(at, key("price"))) {
 			r.fault(sub(at, key("resale")), fmt.Sprintf("%s is more than the price, %s", spell(e.Resale), spell(e.Price)), "write at most the price")
 		}
 	}

@@ -3,6 +3,7 @@ package scenario
 import (
 	"fmt"
 	"os"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -332,7 +333,7 @@ func TestLimits(t *testing.T) {
 		t.Error(faults)
 	}
 	f, faults := Read([]byte(build(51, 61)))
-	if len(faults) != 2 || faults[0].Path != "offer[51]" || faults[1].Path != "rate[61]" || faults[0].Place.Part != PartWhole && faults[0].Place.Part != PartOffer {
+	if len(faults) != 2 || faults[0].Path != "offer[51]" || faults[1].Path != "rate[61]" || faults[0].Place.Part != PartWhole || faults[1].Place.Part != PartWhole {
 		t.Error(faults)
 	}
 	if s := f.Scenarios[0]; len(s.Offers) != 50 || len(s.Rates) != 60 {
@@ -348,6 +349,20 @@ func TestLimits(t *testing.T) {
 	_, faults = Read(manyScenarios(5001))
 	if len(faults) != 1 || !strings.Contains(faults[0].Wrong, "larger than 8 MiB") {
 		t.Error(faults)
+	}
+}
+
+func TestMarksOfOtherSystemsAreRead(t *testing.T) {
+	want, _ := Read([]byte(small))
+	for _, text := range []string{"\ufeff" + small, strings.ReplaceAll(small, "\n", "\r\n"), "\ufeff" + strings.ReplaceAll(small, "\n", "\r\n")} {
+		f, faults := Read([]byte(text))
+		if d := same(reflect.ValueOf(want), reflect.ValueOf(f), "file"); len(faults) > 0 || d != "" {
+			t.Error(faults, d)
+		}
+		_, faults = Read([]byte(strings.Replace(text, `"118.00"`, `118.00`, 1)))
+		if len(faults) != 1 || faults[0].Line != 52 {
+			t.Error(faults)
+		}
 	}
 }
 

@@ -77,6 +77,9 @@ func (r *reporter) fault(p []step, wrong, remedy string) {
 	*r.faults = append(*r.faults, f)
 }
 
+// has says whether a key has a fault already.
+func (r *reporter) has(p []step) bool { return len(r.bad) > 0 && r.bad[pathText(p)] }
+
 // isBad says whether a key, or something in it, has a fault already.
 func (r *reporter) isBad(p []step) bool {
 	if len(r.bad) == 0 {
@@ -109,18 +112,15 @@ func (r *reporter) place(p []step) Place {
 	if p[0].item < 0 {
 		return at
 	}
-	switch p[0].key {
-	case "rate":
-		at.Part = PartRate
-	case "developing":
-		at.Part = PartDeveloping
-	case "offer":
-		at.Part = PartOffer
-	default:
-		return at
+	switch item := p[0].item; {
+	case p[0].key == "rate" && item < MaxRates:
+		return Place{PartRate, r.scenario, item}
+	case p[0].key == "offer" && item < MaxOffers:
+		return Place{PartOffer, r.scenario, item}
+	case p[0].key == "developing":
+		return Place{PartDeveloping, r.scenario, item}
 	}
-	at.Index = p[0].item
-	return at
+	return at // too many of them is a fault of the whole
 }
 
 // finish puts the faults in the order of the file, and cuts a flood short.

@@ -1,0 +1,153 @@
+package library
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"time"
+
+	"reelworth/internal/scenario"
+)
+
+// MaxBytes is the size of the largest file that is opened or saved.
+const MaxBytes = scenario.MaxBytes
+
+// Document is a scenario file, as it was read or last saved.
+type Document struct {
+	// Path is absolute; "" for a document that was never saved.
+	Path    string
+	File    scenario.File
+	Faults  []scenario.Fault
+	Notices []scenario.Notice
+	// HadComments says that the file on disk has comments.
+	HadComments bool
+
+	unread bool // no scenario of the file on disk could be read
+	stamp  stamp
+	disk   disk
+}
+
+// stamp tells one state of a file from another.
+type stamp struct {
+	there    bool
+	size     int64
+	modified time.Time
+	hash     [sha256.Size]byte
+	mode     fs.FileMode
+}
+
+// New is a document that is not on disk yet.
+func New(f scenario.File) *Document {
+	return &Document{File: f, disk: realDisk{}}
+}
+
+// Open reads a scenario file. Faults in it are no error: they are in the Document,
+// with what could be read. Errors are *Problem.
+func Open(path string) (*Document, error) {
+	full, err := filepath.Abs(path)
+	if err != nil {
+		return nil, problem("opened", path, err)
+	}
+	data, st, err := load(full)
+	if err != nil {
+		return nil, problem("opened", full, err)
+	}
+	r := scenario.Inspect(data)
+	return &Document{
+		Path: full, File: r.File, Faults: r.Faults, Notices: r.Notices,
+		HadComments: scenario.HasComments(data), unread: len(r.File.Scenarios) == 0, stamp: st, disk: realDisk{},
+	}, nil
+}
+
+// Loss is what saving over the file would lose; the person is to be asked first.
+type Loss struct {
+	Comments bool // all of them
+	Faults   bool // what could not be read, because it was wrong
+	// Everything says that not one scenario could be read: the file is no TOML, or of
+	// a newer program.
+	Everything bool
+}
+
+// Loses says what saving over the file as it was read would lose. The .bak keeps it.
+func (d *Document) Loses() Loss {
+	wrong := len(d.Faults) > 0
+	return Loss{Comments: d.HadComments, Faults: wrong, Everything: wrong && d.unread}
+}
+
+// Changed says whether the file on disk is no longer what was read or last saved. It
+// reads the file only where its size or time differ. A new document never changes.
+func (d *Document) Changed() bool {
+	if d.Path == "" {
+		return false
+	}
+	info, err := os.Stat(d.Path)
+	if err != nil {
+		return d.stamp.there
+	}
+	if d.stamp.there && info.Size() == d.stamp.size && info.ModTime().Equal(d.stamp.modified) {
+		return false
+	}
+	_, now, err := load(d.Path)
+	return err != nil || !now.same(d.stamp)
+}
+
+// same says whether the content is; a file that was only touched is the same.
+func (s stamp) same(other stamp) bool {
+	return s.there == other.there && s.size == other.size && s.hash == other.hash
+}
+
+// load reads a file of at most MaxBytes, with its size looked at first, so that
+// neither a huge file nor a device is read.
+func load(path string) ([]byte, stamp, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, stamp{}, err
+	}
+	if err := fit(path, info); err != nil {
+		return nil, stamp{}, err
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, stamp{}, err
+	}
+	defer f.Close()
+	// One byte more than allowed, for a file that has grown in between.
+	data, err := io.ReadAll(io.LimitReader(f, MaxBytes+1))
+	if err != nil {
+		return nil, stamp{}, err
+	}
+	if len(data) > MaxBytes {
+		return nil, stamp{}, tooLarge(path, int64(len(data)))
+	}
+	return data, stampOf(data, info), nil
+}
+
+func stampOf(data []byte, info fs.FileInfo) stamp {
+	return stamp{true, int64(len(data)), info.ModTime(), sha256.Sum256(data), info.Mode().Perm()}
+}
+
+// fit refuses what cannot be a scenario file.
+func fit(path string, info fs.FileInfo) error {
+	switch {
+	case info.IsDir():
+		return &Problem{Path: path, Wrong: "this is a folder", Remedy: "choose a scenario file in it"}
+	case !info.Mode().IsRegular():
+		return &Problem{Path: path, Wrong: "this is a device or a pipe, not a file", Remedy: "choose a scenario file"}
+	case info.Size() > MaxBytes:
+		return tooLarge(path, info.Size())
+	}
+	return nil
+}
+
+// largeFile is why a file is not even read.
+type largeFile struct{ size int64 }
+
+func (e *largeFile) Error() string { return fmt.Sprintf("%d bytes are too many", e.size) }
+
+func tooLarge(path string, size int64) error {
+	return &Problem{Path: path, Wrong: fmt.Sprintf("the file is larger than %d MiB (%.1f MiB)", MaxBytes>>20, float64(size)/(1<<20)),
+		Remedy: "split its scenarios into several files", Err: &largeFile{size}}
+}

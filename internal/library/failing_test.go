@@ -1,0 +1,116 @@
+package library
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"strings"
+	"syscall"
+	"testing"
+)
+
+// failing is a disk that fails where it is told to.
+type failing struct {
+	onCreate, onReplace func(path string) error
+	onWrite, onSync     error
+}
+
+type failingFile struct {
+	file
+	failing
+}
+
+func (d failing) create(path string, mode fs.FileMode) (file, error) {
+	if d.onCreate != nil {
+		if err := d.onCreate(path); err != nil {
+			return nil, err
+		}
+	}
+	f, err := realDisk{}.create(path, mode)
+	return failingFile{f, d}, err
+}
+
+func (d failing) replace(from, to string) error {
+	if d.onReplace != nil {
+		if err := d.onReplace(to); err != nil {
+			return err
+		}
+	}
+	return realDisk{}.replace(from, to)
+}
+
+func (failing) syncFolder(path string) error { return realDisk{}.syncFolder(path) }
+
+func (f failingFile) Write(b []byte) (int, error) {
+	if f.onWrite != nil {
+		n, _ := f.file.Write(b[:len(b)/2])
+		return n, f.onWrite
+	}
+	return f.file.Write(b)
+}
+
+func (f failingFile) Sync() error {
+	if f.onSync != nil {
+		return f.onSync
+	}
+	return f.file.Sync()
+}
+
+func TestAFailedSaveSaysWhyAndLeavesTheFile(t *testing.T) {
+	fail := func(err error) func(string) error {
+		return func(path string) error { return &fs.PathError{Op: "open", Path: path, Err: err} }
+	}
+	notTheBak := func(err error) func(string) error {
+		return func(path string) error {
+			if strings.HasSuffix(path, ".bak") {
+				return nil
+			}
+			return &os.LinkError{Op: "rename", Old: path, New: path, Err: err}
+		}
+	}
+	for name, c := range map[string]struct {
+		disk failing
+		says string
+	}{
+		"disk full while writing": {failing{onWrite: syscall.ENOSPC}, "the disk is full, so the file was not saved and is as it was; make room"},
+		"disk full while syncing": {failing{onSync: syscall.ENOSPC}, "the disk is full"},
+		"quota":                   {failing{onSync: syscall.EDQUOT}, "the disk is full"},
+		"no permission":           {failing{onCreate: fail(syscall.EACCES)}, "there is no permission to write in"},
+		"read-only disk":          {failing{onCreate: fail(syscall.EROFS)}, "the disk is read-only"},
+		"rename refused":          {failing{onReplace: notTheBak(syscall.EPERM)}, "there is no permission to write in"},
+		"broken disk":             {failing{onSync: syscall.EIO}, "could not be saved (input/output error)"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			d := saved(t, one)
+			d.disk = c.disk
+			err := d.Save(titled("two"), Options{})
+			var p *Problem
+			if !errors.As(err, &p) || !strings.Contains(err.Error(), c.says) || strings.Contains(err.Error(), tempEnd) {
+				t.Errorf("%v\nwant %s", err, c.says)
+			}
+			if read(t, d.Path) != string(one) || strings.Contains(names(t, d), tempEnd) {
+				t.Error(names(t, d))
+			}
+			if d.File.Scenarios[0].Name != "one" {
+				t.Error("the document says it was saved")
+			}
+			d.disk = realDisk{}
+			if err := d.Save(titled("two"), Options{}); err != nil {
+				t.Error("after the trouble is over:", err)
+			}
+		})
+	}
+}
+
+func TestARealFullDiskIsToldAsOne(t *testing.T) {
+	full, err := os.OpenFile("/dev/full", os.O_WRONLY, 0)
+	if err != nil {
+		t.Skip("this system has no /dev/full")
+	}
+	defer full.Close()
+	err = fill(full, one, 0)
+	if err := problem("saved", "/a/year.toml", err); !strings.Contains(fmt.Sprint(err), "the disk is full") {
+		t.Error(err)
+	}
+}

@@ -1,0 +1,164 @@
+package library
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"reelworth/internal/scenario"
+)
+
+// Options say how far a save may go.
+type Options struct {
+	// Overwrite saves over a file that was changed from outside, or over another
+	// file.
+	Overwrite bool
+}
+
+// Save writes a file over the document's own and makes it the document's content.
+// The bytes it replaces stay in Path + ".bak". Errors: *ChangedOutside, *Problem; the
+// file on disk is then as it was.
+func (d *Document) Save(f scenario.File, o Options) error {
+	if d.Path == "" {
+		return &Problem{Path: "new document", Wrong: "it has no name yet", Remedy: "save it under a name"}
+	}
+	return d.save(d.Path, f, o, func(now stamp) error {
+		if now.same(d.stamp) {
+			return nil
+		}
+		return &ChangedOutside{Path: d.Path, Gone: !now.there}
+	})
+}
+
+// SaveAs is Save under another name, which becomes the document's. Errors:
+// *AlreadyThere, *ChangedOutside where the name is the document's own, *Problem.
+func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
+	full, err := filepath.Abs(path)
+	if err != nil {
+		return problem("saved", path, err)
+	}
+	if full == d.Path {
+		return d.Save(f, o)
+	}
+	return d.save(full, f, o, func(now stamp) error {
+		if now.there {
+			return &AlreadyThere{full}
+		}
+		return nil
+	})
+}
+
+// save writes f to path unless allowed objects to what is there now.
+func (d *Document) save(path string, f scenario.File, o Options, allowed func(now stamp) error) error {
+	data := scenario.Write(f)
+	if len(data) > MaxBytes {
+		return &Problem{Path: path, Wrong: fmt.Sprintf("saved, the file would be larger than %d MiB and could not be opened again", MaxBytes>>20),
+			Remedy: "move some scenarios to another file"}
+	}
+	target, err := follow(path)
+	if err != nil {
+		return problem("saved", path, err)
+	}
+	old, now, err := whatIsThere(target)
+	if err != nil {
+		return tooLargeToReplace(path, err, o)
+	}
+	if !o.Overwrite {
+		if err := allowed(now); err != nil {
+			return err
+		}
+	}
+	if now.there && !bytes.Equal(old, data) {
+		if _, err := replace(d.on(), path+".bak", old, now.mode, nil); err != nil {
+			return problem("saved", path+".bak", err)
+		}
+	}
+	unchanged := func() error { return unchangedSince(target, now, path) }
+	if o.Overwrite {
+		unchanged = nil
+	}
+	info, err := replace(d.on(), target, data, now.mode, unchanged)
+	if err != nil {
+		var changed *ChangedOutside
+		if errors.As(err, &changed) {
+			return err
+		}
+		return problem("saved", path, err)
+	}
+	d.settle(path, f, data, info)
+	return nil
+}
+
+// settle makes what was written the document's content.
+func (d *Document) settle(path string, f scenario.File, data []byte, info fs.FileInfo) {
+	d.Path, d.File, d.stamp = path, f, stampOf(data, info)
+	r := scenario.Inspect(data)
+	d.Faults, d.Notices = r.Faults, r.Notices
+	d.HadComments, d.unread = false, len(r.File.Scenarios) == 0
+}
+
+func (d *Document) on() disk {
+	if d.disk == nil {
+		return realDisk{}
+	}
+	return d.disk
+}
+
+// tooLargeToReplace is the error where what is to be replaced cannot be read.
+func tooLargeToReplace(path string, err error, o Options) error {
+	var large *largeFile
+	switch {
+	case !errors.As(err, &large):
+		return problem("saved", path, err)
+	case !o.Overwrite:
+		return &ChangedOutside{Path: path}
+	}
+	return &Problem{Path: path, Wrong: fmt.Sprintf("the file there now is larger than %d MiB, too large to keep as a .bak", MaxBytes>>20),
+		Remedy: "save under another name", Err: err}
+}
+
+// whatIsThere is the content that a save would replace, which may be none.
+func whatIsThere(path string) ([]byte, stamp, error) {
+	data, st, err := load(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, stamp{}, nil
+	}
+	return data, st, err
+}
+
+// unchangedSince looks once more, just before a file is replaced.
+func unchangedSince(target string, was stamp, path string) error {
+	info, err := os.Stat(target)
+	switch {
+	case err != nil && !was.there:
+		return nil
+	case err != nil:
+		return &ChangedOutside{Path: path, Gone: true}
+	case !was.there || info.Size() != was.size || !info.ModTime().Equal(was.modified):
+		return &ChangedOutside{Path: path}
+	}
+	return nil
+}
+
+// follow is the file that a path leads to, so that a link stays a link. The file
+// need not be there.
+func follow(path string) (string, error) {
+	real, err := filepath.EvalSymlinks(path)
+	if err == nil {
+		return real, nil
+	}
+	if !errors.Is(err, fs.ErrNotExist) {
+		return "", err
+	}
+	to, err := os.Readlink(path)
+	if err != nil {
+		return path, nil // no link: a new file
+	}
+	if !filepath.IsAbs(to) {
+		to = filepath.Join(filepath.Dir(path), to)
+	}
+	return to, nil
+}

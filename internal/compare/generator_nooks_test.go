@@ -266,3 +266,29 @@ func (n nooks) ofSharing(s scenario.Scenario, o, base refOffer) {
 		n.see("developing equipment not shared", theirs.Developing != "" && mine.Developing != theirs.Developing)
 	}
 }
+
+// What the scenario package finds wrong in a drawn scenario is exactly what the
+// reference leaves out; and the engine, told of it, leaves out no more.
+func TestRandomScenariosAreValid(t *testing.T) {
+	scenarios, answers := drawn()
+	for seed, s := range scenarios[:500] {
+		faults := scenario.Check(s)
+		for _, fault := range faults {
+			if fault.Place.Part != scenario.PartOffer || answers[seed].Offers[fault.Place.Index].Fault == "" {
+				t.Errorf("seed %d: %s\n%s", seed, fault.Error(), compact(s))
+			}
+		}
+		told := compare.Compare(s, faults, scenario.Date{})
+		for i, o := range told.Offers {
+			if leftOut := answers[seed].Offers[i].Fault != ""; leftOut != (o.Fault != nil) {
+				t.Errorf("seed %d: %s left out: %v, should be %v", seed, o.Name, o.Fault != nil, leftOut)
+			}
+		}
+		if want := answers[seed].Verdict; told.Verdict.Kind != want.Kind || told.Verdict.Reel != want.Reel || told.Verdict.Boxed != want.Boxed {
+			t.Errorf("seed %d: verdict %v, should be %v", seed, told.Verdict, want)
+		}
+		if t.Failed() {
+			return
+		}
+	}
+}

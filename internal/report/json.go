@@ -159,17 +159,6 @@ type jsonWarning struct {
 	Text  string              `json:"text"`
 }
 
-// number is an exact number as a JSON string.
-type number exact.Fraction
-
-// places is how many decimals a number is given to.
-const places = 20
-
-func plain(f exact.Fraction) string { return f.Text(places) }
-
-// MarshalText is the number in plain notation.
-func (n number) MarshalText() ([]byte, error) { return []byte(plain(exact.Fraction(n))), nil }
-
 func numbers(fs []exact.Fraction) []number {
 	list := make([]number, len(fs))
 	for i, f := range fs {

@@ -13,7 +13,8 @@ func compareCommand() command {
 		short: "print what every way to buy costs",
 		long: "Print what every way to buy film of a scenario file costs: a roll, the year month by month,\n" +
 			"the landed cost line by line, and whether the reel is worth it.\n\n" +
-			"json is for other programs, csv has one row for each way to buy, markdown is for notes.",
+			"json is for other programs, csv has one row for each way to buy, markdown is for notes.\n" +
+			"help csv explains the columns.",
 		flags: []flagSpec{
 			scenarioFlag,
 			{name: "format", value: "table|json|csv|markdown", help: "how to print it", first: "table",

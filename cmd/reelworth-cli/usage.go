@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+
+	"reelworth/internal/report"
 )
 
 // command is one thing the program does.
@@ -82,6 +84,10 @@ func help(args []string, s stage) int {
 		fmt.Fprint(s.out, overview())
 		return statusFine
 	}
+	if args[0] == "csv" {
+		fmt.Fprint(s.out, columnHelp())
+		return statusFine
+	}
 	cmd, ok := commands[args[0]]
 	if !ok {
 		s.complain("reelworth-cli: there is no command %q to explain", args[0])
@@ -90,6 +96,17 @@ func help(args []string, s stage) int {
 	}
 	fmt.Fprint(s.out, cmd.help())
 	return statusFine
+}
+
+// columnHelp explains the columns of the CSV.
+func columnHelp() string {
+	var b strings.Builder
+	b.WriteString("The columns of compare --format csv. Numbers have a decimal point and no grouping; what there is none\n" +
+		"of is empty. A name that a spreadsheet would take for a formula has an apostrophe before it.\n\n")
+	for _, c := range report.Columns() {
+		fmt.Fprintf(&b, "  %-22s%s\n", c.Name, c.Says)
+	}
+	return b.String()
 }
 
 // The flags that several commands take.

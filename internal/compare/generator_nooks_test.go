@@ -62,6 +62,16 @@ func (n nooks) ofScenario(s scenario.Scenario) {
 	n.see("demand later than the first month", !most(&s).zero() && s.Shooting.RollsPerMonth[0].IsZero())
 	n.see("several processes", len(s.Developing) > 1)
 	n.see("no process", len(s.Developing) == 0)
+	for _, o := range s.Offers {
+		ways := 0
+		for _, third := range currencies {
+			_, in := refQuote(s, o.Currency, third)
+			_, out := refQuote(s, third, s.Home)
+			ways += choose(in && out, 1, 0)
+		}
+		_, direct := refQuote(s, o.Currency, s.Home)
+		n.see("two ways through a third currency", o.Currency != s.Home && !direct && ways > 1)
+	}
 	n.see("time valued", s.Loading.HourlyValue.IsPositive())
 	n.see("time not valued", s.Loading.HourlyValue.IsZero())
 }

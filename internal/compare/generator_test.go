@@ -257,6 +257,11 @@ func drawRates(t *rapid.T, s scenario.Scenario) []scenario.Rate {
 		if third := pick(t, c+" through", currencies...); third != s.Home && third != c {
 			quote(c, third)
 			quote(third, s.Home)
+			if other := pick(t, c+" also through", currencies...); other != s.Home && other != c && other != third {
+				quote(other, s.Home)
+				quote(other, c)
+				quote(third, other)
+			}
 		} else {
 			quote(c, s.Home)
 		}

@@ -61,6 +61,25 @@ func TestEngineAgreesWithReferenceOnTheWorkedExample(t *testing.T) {
 	}
 }
 
+// Paid the same, but film is left of the reel: no random scenario hits this edge.
+func TestReelThatCostsTheSameCashIsWorthItOnlyIfKept(t *testing.T) {
+	s := quaysideByHand()
+	s.Months, s.Loading, s.Developing, s.Offers = 1, scenario.Loading{CassetteLoads: 1, CassettePack: 1}, nil, []scenario.Offer{s.Offers[0], s.Offers[2]}
+	boxed, reel := &s.Offers[0], &s.Offers[1]
+	boxed.Developing, reel.Developing = "", ""
+	boxed.Price = dec("20")
+	reel.Currency, reel.Price, reel.Import = "EUR", dec("40"), scenario.ImportNone
+	reel.DiscountPercent, reel.Shipping = scenario.Decimal{}, scenario.Decimal{}
+	want := reference(s)
+	for _, wrong := range disagreement(s, want) {
+		t.Error(wrong)
+	}
+	v := compare.Compare(s, nil, scenario.Date{}).Verdict
+	if v.Kind != compare.VerdictReelIfKept || !v.Pair.SavingCash.IsZero() || v.Pair.Saving.Sign() <= 0 {
+		t.Errorf("verdict %s, cash saved %s, saved %s", v.Kind, v.Pair.SavingCash, v.Pair.Saving)
+	}
+}
+
 // disagreement lists every field in which the engine's answer is not the reference's.
 func disagreement(s scenario.Scenario, want refComparison) (list []string) {
 	got := compare.Compare(s, nil, scenario.Date{})

@@ -9,6 +9,9 @@ import (
 	"reelworth/internal/scenario"
 )
 
+// maxMonths is the longest a scenario may run, by the file format.
+const maxMonths = 60
+
 // gatherer turns the scenario's offers into terms.
 type gatherer struct {
 	s        *scenario.Scenario
@@ -18,12 +21,7 @@ type gatherer struct {
 }
 
 func newGatherer(s *scenario.Scenario, faults []scenario.Fault) *gatherer {
-	g := &gatherer{s: s, spoilt: sortFaults(s, faults), shooting: shootingOf(s)}
-	g.book.Home = s.Home
-	for _, r := range s.Rates {
-		g.book.Quotes = append(g.book.Quotes, money.Quote{One: r.One, Equals: r.Equals, In: r.In})
-	}
-	return g
+	return &gatherer{s: s, book: s.Book(), spoilt: sortFaults(s, faults), shooting: shootingOf(s)}
 }
 
 // terms gathers what the offer at index i depends on, or says why it cannot be
@@ -65,6 +63,8 @@ func checkOffer(t *terms, o *scenario.Offer) *Fault {
 		return badInput("units", "an order needs at least 1 unit")
 	case t.keeps.set && t.keeps.months.Sign() <= 0:
 		return badInput("keeps_months", "the film must keep longer than 0 months")
+	case t.shooting.months < 1 || t.shooting.months > maxMonths:
+		return badInput("months", fmt.Sprintf("the months are not from 1 to %d", maxMonths))
 	case t.shooting.rollExposures.Sign() <= 0:
 		return badInput("roll_exposures", "a standard roll needs at least 1 exposure")
 	}

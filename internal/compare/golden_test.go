@@ -20,6 +20,26 @@ func TestQuaysideFiguresAreReproduced(t *testing.T) {
 	checkFigures(t, "", wantedFigures(t), figuresOf(&c))
 }
 
+// The same from the file itself, as a photographer would keep it.
+func TestQuaysideFileGivesTheSameFigures(t *testing.T) {
+	data, err := os.ReadFile("testdata/quayside.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, faults := scenario.Read(data)
+	if len(faults) > 0 || len(f.Scenarios) != 1 {
+		t.Fatalf("faults %v", faults)
+	}
+	c := Compare(f.Scenarios[0], faults, scenario.Date{})
+	checkFigures(t, "", wantedFigures(t), figuresOf(&c))
+}
+
+func TestQuaysideAsAValueHasNoFault(t *testing.T) {
+	if faults := scenario.Check(quayside()); len(faults) > 0 {
+		t.Error(faults)
+	}
+}
+
 func wantedFigures(t *testing.T) map[string]any {
 	data, err := os.ReadFile("testdata/quayside.result.json")
 	if err != nil {

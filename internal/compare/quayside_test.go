@@ -66,7 +66,7 @@ func quayside() scenario.Scenario {
 }
 
 func townLab() scenario.Developing {
-	return scenario.Developing{Name: "Town lab, colour", Way: scenario.Lab, Price: dec("9.90")}
+	return scenario.Developing{Name: "Town lab, colour", Way: scenario.Lab, Price: dec("9.90"), ChemistryRolls: 1}
 }
 
 func homeBath() scenario.Developing {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"strings"
 	"syscall"
 	"testing"
@@ -112,5 +113,49 @@ func TestARealFullDiskIsToldAsOne(t *testing.T) {
 	err = fill(full, one, 0)
 	if err := problem("saved", "/a/year.toml", err); !strings.Contains(fmt.Sprint(err), "the disk is full") {
 		t.Error(err)
+	}
+}
+
+// noting is a disk that writes down what it is asked to do.
+type noting struct{ did *[]string }
+
+type notingFile struct {
+	file
+	noting
+}
+
+func (d noting) note(what string) { *d.did = append(*d.did, what) }
+
+func (d noting) create(path string, mode fs.FileMode) (file, error) {
+	d.note("create")
+	f, err := realDisk{}.create(path, mode)
+	return notingFile{f, d}, err
+}
+
+func (d noting) replace(from, to string) error {
+	d.note("replace " + filepath.Base(to))
+	return realDisk{}.replace(from, to)
+}
+
+func (d noting) syncFolder(path string) error {
+	d.note("sync folder")
+	return realDisk{}.syncFolder(path)
+}
+
+func (f notingFile) Write(b []byte) (int, error) { f.note("write"); return f.file.Write(b) }
+func (f notingFile) Sync() error                 { f.note("sync"); return f.file.Sync() }
+func (f notingFile) Close() error                { f.note("close"); return f.file.Close() }
+
+// A power cut cannot be tried here; the order that survives one can be held.
+func TestEverythingIsOnTheDiskBeforeTheOldFileGoes(t *testing.T) {
+	d := saved(t, one)
+	var did []string
+	d.disk = noting{&did}
+	if err := d.Save(titled("two"), Options{}); err != nil {
+		t.Fatal(err)
+	}
+	want := "create, write, sync, close, replace year.toml.bak, sync folder, create, write, sync, close, replace year.toml, sync folder"
+	if got := strings.Join(did, ", "); got != want {
+		t.Errorf("%s\nwant %s", got, want)
 	}
 }

@@ -168,6 +168,9 @@ func TestAChangeWhileSavingIsNoticed(t *testing.T) {
 	if !strings.Contains(read(t, d.Path), "someone else's") || strings.Contains(names(t, d), tempEnd) {
 		t.Error(names(t, d))
 	}
+	if err := d.Save(titled("two"), Options{Overwrite: true}); err != nil || read(t, d.Path) != string(two) {
+		t.Error(err)
+	}
 }
 
 func TestAVanishedFolder(t *testing.T) {
@@ -259,12 +262,19 @@ func TestALinkStaysALink(t *testing.T) {
 	}
 	// A link to nothing yet.
 	os.Remove(d.Path)
-	n := New(titled("three"))
-	if err := n.SaveAs(link, n.File, Options{}); err != nil {
+	near := filepath.Join(filepath.Dir(d.Path), "near.toml")
+	if err := os.Symlink(filepath.Base(d.Path), near); err != nil {
 		t.Fatal(err)
 	}
-	if info, _ := os.Lstat(link); info.Mode()&fs.ModeSymlink == 0 || !isThere(d.Path) {
-		t.Error("the link is gone")
+	for _, link := range []string{link, near} {
+		os.Remove(d.Path)
+		n := New(titled("three"))
+		if err := n.SaveAs(link, n.File, Options{}); err != nil {
+			t.Fatal(err)
+		}
+		if info, _ := os.Lstat(link); info.Mode()&fs.ModeSymlink == 0 || !isThere(d.Path) {
+			t.Error("the link is gone")
+		}
 	}
 }
 

@@ -51,7 +51,7 @@ func checkRates(s *Scenario, r *reporter) {
 	pairs := make(map[pair][]int, len(s.Rates))
 	for i, q := range s.Rates {
 		at := []step{element("rate", i)}
-		if q.One == q.In && q.One != "" {
+		if q.One == q.In {
 			r.fault(sub(at, key("in")), "both sides are "+quote(q.In), "write two different currencies, or take this rate out")
 			continue
 		}

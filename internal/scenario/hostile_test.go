@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"github.com/BurntSushi/toml"
+	"github.com/shopspring/decimal"
 )
 
 // hostile are files made to cost time or memory, or to bring a reader down.
@@ -57,6 +58,7 @@ func hostile() map[string]string {
 		"a repeated key":                "schema = 1\nschema = 1",
 		"a huge whole number":           "schema = 1\na = " + r("9", 400),
 		"a huge float":                  "schema = 1\na = 1e9999",
+		"a cut escape in a key":         `"\u123" = 1`,
 		"a list then tables":            "schema = 1\nscenario = []\n[[scenario]]\n",
 		"a table inside another's name": "schema = 1\n[[scenario]]\n[scenario]\n",
 		"scenario is a number":          "schema = 1\nscenario = 5",
@@ -173,6 +175,36 @@ func TestCheckFindsWhatReadFinds(t *testing.T) {
 		}
 	}
 	if faults := Check(Demo().Scenarios[0]); len(faults) > 0 {
+		t.Error(faults)
+	}
+}
+
+func TestCheckRefusesNumbersThatNoFileCouldHold(t *testing.T) {
+	for _, c := range []struct {
+		price Decimal
+		says  string
+	}{
+		{decimal.New(1, 12), "13 digits before the point"},
+		{decimal.New(1, 2_000_000_000), "digits before the point"},
+		{decimal.New(1, -13), "13 digits after the point"},
+		{decimal.New(999_999_999_999, 0), ""},
+		{decimal.RequireFromString("999999999999.999999999999"), ""},
+		{decimal.New(5, 3), ""},
+		{decimal.New(0, 40).Add(decimal.New(1, 0)), ""},
+	} {
+		s := Demo().Scenarios[0]
+		s.Offers[0].Price = c.price
+		faults := Check(s)
+		switch {
+		case c.says == "" && len(faults) > 0:
+			t.Error(faults)
+		case c.says != "" && (len(faults) != 1 || !strings.Contains(faults[0].Wrong, c.says)):
+			t.Errorf("%v, want %s", faults, c.says)
+		}
+	}
+	s := Demo().Scenarios[0]
+	s.FirstMonth, s.Rates[0].Date = Month{2027, 13}, Date{2027, 2, 30}
+	if faults := Check(s); len(faults) != 2 || faults[0].Path != "first_month" || faults[1].Path != "rate[1].date" {
 		t.Error(faults)
 	}
 }

@@ -273,6 +273,25 @@ func TestLinesOfKeysTablesAndElements(t *testing.T) {
 	}
 }
 
+func TestAHeaderAfterItsSubtablesAndAWideTable(t *testing.T) {
+	var b strings.Builder
+	for i := range 2 * many {
+		b.WriteString("k" + strconv.Itoa(i) + ".a = 1\n")
+	}
+	b.WriteString("k3.b = 1\n") // makes the index
+	b.WriteString("new.a = 1\nnew.b = 1\n[z.sub]\n[z]\n")
+	l, _, err := scan(b.String())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := l.root.child("new"); len(n.keys) != 2 || n.line != 2*many+2 || len(l.root.keys) != 2*many+2 {
+		t.Error(n.keys, n.line, len(l.root.keys))
+	}
+	if n := l.root.child("z"); n.line != 2*many+5 || n.child("sub").line != 2*many+4 {
+		t.Error(n.line)
+	}
+}
+
 func TestHasComments(t *testing.T) {
 	for text, want := range map[string]bool{
 		"":                            false,

@@ -162,6 +162,7 @@ var edits = []edit{
 	{"a month too busy", `"2", "3"`, `"2", "1000.5"`, []want{{"1000.5", "shooting.rolls_per_month[3]", PartWhole, 0, `1000.5 is above 1000`}}},
 	// equipment and developing
 	{"resale above the price", `price = "48.00"`, "price = \"48.00\"\nresale = \"48.01\"", []want{{"resale", "loading.equipment[1].resale", PartLoading, 0, `48.01 is more than the price, 48.00; write at most the price`}}},
+	{"resale against a price that cannot be read", `price = "48.00"`, "price = 48.00\nresale = \"1\"", []want{{"price = 48.00", "loading.equipment[1].price", PartLoading, 0, `write "48.00"`}}},
 	{"equipment without a life", `lasts_rolls = 200`, ``, []want{{":23", "loading.equipment[1].lasts_rolls", PartLoading, 0, "is missing; write lasts_rolls = 200"}}},
 	{"a lab without a price", `price = "9.90"`, ``, []want{{":28", "developing[1].price", PartDeveloping, 0, "is missing"}}},
 	{"a lab for nothing", `price = "9.90"`, `price = "0"`, nil},
@@ -179,6 +180,11 @@ var edits = []edit{
 		{":39", "offer[1].reel", PartOffer, 0, `is missing; write a [scenario.offer.reel] table`},
 		{"[scenario.offer.boxed]", "offer[1].boxed", PartOffer, 0, `does not belong in an offer of kind "reel"`}}},
 	{"a reel that gives no roll", `length = "100"`, `length = "1"`, []want{{`length = "1"`, "offer[2].reel.length", PartOffer, 1, `733.2 mm are missing`}}},
+	{"a short reel by an unknown unit", "length = \"100\"\n    length_unit = \"ft\"", "length = \"1\"\n    length_unit = \"yd\"", []want{{`"yd"`, "offer[2].reel.length_unit", PartOffer, 1, `"yd" is none of the words`}}},
+	{"two rates without currencies", "  one = \"USD\"\n  equals = \"0.8875\"\n  in = \"EUR\"\n", "  equals = 1\n\n  [[scenario.rate]]\n  equals = 1\n", []want{
+		{":9", "rate[1].one", PartRate, 0, "is missing"}, {":9", "rate[1].in", PartRate, 0, "is missing"},
+		{":12", "rate[2].one", PartRate, 1, "is missing"}, {":12", "rate[2].in", PartRate, 1, "is missing"},
+		{`currency = "USD"`, "offer[2].currency", PartOffer, 1, "no rate between USD and EUR"}}},
 	{"a reel by an unknown unit", `length_unit = "ft"`, `length_unit = "in"`, []want{{`"in"`, "offer[2].reel.length_unit", PartOffer, 1, `write length_unit = "ft" or "m"`}}},
 	// several at once, in the order of the file
 	{"several faults", "name = \"Harbour\"\nhome = \"EUR\"", "home = 4.5", []want{
@@ -395,6 +401,18 @@ func TestUnknownKeysAreNoFaultButNamed(t *testing.T) {
 	again := Inspect([]byte(out))
 	if len(again.Faults) > 0 || fmt.Sprint(Unknown(again.File)) != fmt.Sprint(Unknown(r.File)) || again.File.Extra["book"] != Verbatim("14.80") {
 		t.Error(again.Faults, again.File.Extra)
+	}
+}
+
+func TestATableAfterTheScenariosIsKept(t *testing.T) {
+	for _, tail := range []string{"[weather]\nrain = true\n", "[[weather]]\nrain = true\n"} {
+		r := Inspect([]byte(small + tail))
+		if len(r.Faults) > 0 || fmt.Sprint(Unknown(r.File)) != "[weather]" || r.Notices[0].Line != 59 {
+			t.Error(tail, r.Faults, r.Notices)
+		}
+		if out := string(Write(r.File)); !strings.Contains(out, "rain = true") {
+			t.Error(out)
+		}
 	}
 }
 

@@ -56,7 +56,7 @@ func (w *writer) tables(f *field, v reflect.Value, path string, indent int) {
 		w.header("["+path+"]", indent)
 		empty := w.Len()
 		w.table(f.table, v, path, indent)
-		if w.Len() == empty && !f.rule.Required {
+		if w.Len() == empty {
 			w.Truncate(start)
 		}
 	case formPointer:

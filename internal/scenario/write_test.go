@@ -98,7 +98,7 @@ func TestEveryFaultlessEditRoundTrips(t *testing.T) {
 }
 
 func TestTypedSpellingIsKept(t *testing.T) {
-	for _, spelling := range []string{"118.00", "118", "0.50", "118.000000000000", "999999999999.5"} {
+	for _, spelling := range []string{"118.00", "118", "0.50", "118.000000000000", "999999999999.5", "999999999999.999999999999"} {
 		text := strings.Replace(small, "118.00", spelling, 1)
 		f, _ := Read([]byte(text))
 		if out := string(Write(f)); !strings.Contains(out, `price = "`+spelling+`"`) {

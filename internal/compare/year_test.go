@@ -39,7 +39,7 @@ func everythingReel(months int) scenario.Scenario {
 		},
 	}
 	s.Developing = []scenario.Developing{{
-		Name: "bath", Way: scenario.Home, ChemistryPrice: dec("30"), ChemistryRolls: 8, ChemistryKeepsMonth: maybe("2"),
+		Name: "bath", Way: scenario.Home, ChemistryPrice: dec("30.04"), ChemistryRolls: 8, ChemistryKeepsMonth: maybe("2"),
 		ExtraPerRoll: dec("0.40"), MinutesPerRoll: dec("30"),
 		Equipment: []scenario.Equipment{{Name: "tank", Price: dec("35"), Resale: dec("10"), LastsRolls: 100}},
 	}}
@@ -51,12 +51,13 @@ func everythingReel(months int) scenario.Scenario {
 //	loader 40.01 (a half cent rounds up) and tank 35.00     75.01
 //	one reel                                                90.00
 //	1 pack of 3 cassettes, 2 loads each, for 5 loads         3.75
-//	1 set of chemistry                                      30.00
+//	1 set of chemistry                                      30.04
 //	5 × (0.151 + 0.40) = 2.755                               2.76
-//	                                                       201.52
+//	                                                       201.56
 //
 // Left: 13 of 18 rolls of 90, all shot in 3 months: 65.00; 1 load of 6 of 3.75, 0.625:
-// 0.63; 3 of 8 rolls of chemistry of 30, used next month: 11.25; loader 20.00, tank 10.
+// 0.63; 3 of 8 rolls of chemistry of 30.04, used next month, 11.265: 11.27; loader 20.00,
+// tank 10.
 // Time: 5 rolls of 4 + 30 minutes and 5/18 of 18 minutes are 175 minutes at 6 an hour.
 func TestYearOfOneMonthIsItsReceipt(t *testing.T) {
 	y := Compare(everythingReel(1), nil, scenario.Date{}).Offers[0].Year
@@ -65,12 +66,12 @@ func TestYearOfOneMonthIsItsReceipt(t *testing.T) {
 		got  exact.Fraction
 		want string
 	}{
-		{"cash", y.Cash[0], "201.52"}, {"cumulative", y.Cumulative[0], "201.52"}, {"total", y.Total, "201.52"},
+		{"cash", y.Cash[0], "201.56"}, {"cumulative", y.Cumulative[0], "201.56"}, {"total", y.Total, "201.56"},
 		{"film left, rolls", y.FilmLeftRolls, "13"}, {"film left", y.FilmLeftValue, "65"},
-		{"supplies left", y.SuppliesLeftValue, "11.88"}, {"equipment left", y.EquipmentLeftValue, "30"},
-		{"time", y.Time, "17.50"}, {"cost", y.Cost, "112.14"},
-		// 5 × 0.40, chemistry 30.00 − 11.25, tank 35 − 10, 5 × 30 minutes at 6 an hour
-		{"developing side", y.DevelopingCost, "60.75"}, {"film side", y.FilmCost, "51.39"},
+		{"supplies left", y.SuppliesLeftValue, "11.90"}, {"equipment left", y.EquipmentLeftValue, "30"},
+		{"time", y.Time, "17.50"}, {"cost", y.Cost, "112.16"},
+		// 5 × 0.40, chemistry 30.04 − 11.27, tank 35 − 10, 5 × 30 minutes at 6 an hour
+		{"developing side", y.DevelopingCost, "60.77"}, {"film side", y.FilmCost, "51.39"},
 	} {
 		sameFigure(t, f.name, f.got, f.want)
 	}
@@ -85,14 +86,14 @@ func TestSuppliesAreToppedUpOldestFirst(t *testing.T) {
 	c := Compare(everythingReel(3), nil, scenario.Date{})
 	// month 1: 1 load left, 4 more from 1 pack; 3 rolls of chemistry left, 1 set
 	// month 2: 2 loads left, 3 more from 1 pack; 6 rolls of chemistry left, none bought
-	checkCash(t, c.Offers[0], "201.52", "36.51", "6.51")
+	checkCash(t, c.Offers[0], "201.56", "36.55", "6.51")
 
 	s := everythingReel(3)
 	s.Shooting.RollsPerMonth[1] = dec("1")
 	c = Compare(s, nil, scenario.Date{})
 	// month 1: 1 roll, from the load and the 3 rolls of chemistry that are left
 	// month 2: the 2 rolls of chemistry left are too old; 1 pack, 1 set
-	checkCash(t, c.Offers[0], "201.52", "0.55", "36.51")
+	checkCash(t, c.Offers[0], "201.56", "0.55", "36.55")
 }
 
 func TestOwnedCassettesAndFilmOnHandCostNothing(t *testing.T) {
@@ -102,7 +103,7 @@ func TestOwnedCassettesAndFilmOnHandCostNothing(t *testing.T) {
 	c := Compare(s, nil, scenario.Date{})
 	// month 0: nothing but tools, chemistry and what each roll takes
 	// month 1: 1 load left, 4 more from 1 pack; 4 of 9 rolls left, so one reel
-	checkCash(t, c.Offers[0], "107.77", "126.51")
+	checkCash(t, c.Offers[0], "107.81", "126.55")
 	if got := c.Offers[0].Year.Orders; !slices.Equal(got, []int64{0, 1}) {
 		t.Errorf("orders %v", got)
 	}
@@ -155,6 +156,17 @@ func TestWhatIsLeftFollowsTheCalendar(t *testing.T) {
 	sameFigure(t, "film left", o.Year.FilmLeftValue, "20")
 }
 
+// Two rolls in January and one in February: of a pack that keeps 2 months, begun in
+// January, one more is shot in February before it is too old in March.
+func TestWhatIsLeftStartsAfterTheLastMonth(t *testing.T) {
+	pack := plainBoxed("pack", "60")
+	pack.Boxed.RollsPerPack, pack.KeepsMonths = 6, maybe("2")
+	s := plain("0", 1, pack)
+	s.Shooting.RollsPerMonth[0], s.Shooting.RollsPerMonth[1] = dec("2"), dec("1")
+	o := Compare(s, nil, scenario.Date{}).Offers[0]
+	sameFigure(t, "film left", o.Year.FilmLeftValue, "10")
+}
+
 // An order's price rises with the month, and all that hangs on it: 12 % a year is 1 %
 // a month. In month 2 film at 102.00 passes the free limit of 101, with 10 % duty.
 func TestPriceRiseIsLandedAnew(t *testing.T) {
@@ -175,7 +187,7 @@ func TestNothingShotBuysNothing(t *testing.T) {
 	sameFigure(t, "cost", y.Cost, "0")
 
 	s.Shooting.RollsPerMonth[2] = dec("5")
-	checkCash(t, Compare(s, nil, scenario.Date{}).Offers[0], "0", "0", "201.52")
+	checkCash(t, Compare(s, nil, scenario.Date{}).Offers[0], "0", "0", "201.56")
 }
 
 // Demand past the twelfth month begins the calendar anew.

@@ -39,7 +39,7 @@ const (
 
 func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale) *answerColumn {
 	a := &answerColumn{locale: loc}
-	a.headline = newProse(sizeAnswer).lines(2)
+	a.headline = newProse(sizeAnswer).lines(2).shrinking(18, 15, sizeText)
 	a.under = newProse(sizeText).lines(2)
 	a.status = newProse(sizeText).atMost(2)
 	a.cost = newFigureView(redraw, choose)

@@ -86,7 +86,7 @@ func (c *card) nameWidth(width float32) float32 {
 func (c *card) heightFor(width float32) float32 {
 	h := 2*cardPad + c.name.heightFor(c.nameWidth(width)) + c.under.lineHeight()
 	if c.bar != nil {
-		h += 10
+		h += 14
 	}
 	return h
 }
@@ -112,8 +112,8 @@ func (r *cardRenderer) Layout(size fyne.Size) {
 	}
 	y += h
 	if c.bar != nil {
-		place(c.bar, cardEdge, y+3, size.Width-2*cardEdge, 4)
-		y += 10
+		place(c.bar, cardEdge, y+5, size.Width-2*cardEdge, 4)
+		y += 14
 	}
 	place(c.under, cardEdge, y, size.Width-2*cardEdge, c.under.lineHeight())
 }

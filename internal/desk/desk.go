@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"sync"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -42,7 +43,7 @@ type Desk struct {
 	pace   *pace
 	shown  *answer // the newest answer on the screen
 
-	exported string // where the last chart went
+	pending sync.WaitGroup // reading and writing under way
 }
 
 // New makes a window on the built-in demo. Show it with Window().Show.

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"errors"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -16,13 +17,13 @@ func (d *Desk) edit(f *field, text string) {
 	before := d.session.base()
 	next := before.Clone()
 	err := f.set(&next, text, d.Locale)
-	why := ""
+	why, remedy := "", ""
 	if err != nil {
-		why = err.Error()
+		why, remedy = reason(err)
 	} else {
-		why = newFault(before, next, f.key)
+		why, remedy = newFault(before, next, f.key)
 	}
-	f.hold(why)
+	f.hold(why, remedy)
 	if why != "" {
 		d.status()
 		return
@@ -39,7 +40,7 @@ func (d *Desk) edit(f *field, text string) {
 
 // newFault is what a change breaks, "" for nothing. A currency without a rate is no
 // reason to refuse it: the rate is asked for next.
-func newFault(before, after scenario.Scenario, key string) string {
+func newFault(before, after scenario.Scenario, key string) (wrong, remedy string) {
 	had := map[string]bool{}
 	for _, f := range scenario.Check(before) {
 		had[f.Path] = true
@@ -49,10 +50,19 @@ func newFault(before, after scenario.Scenario, key string) string {
 			continue
 		}
 		if f.Path == key || !had[f.Path] {
-			return f.Wrong + "; " + f.Remedy
+			return f.Wrong + "; " + f.Remedy, f.Wrong + "; " + f.Remedy
 		}
 	}
-	return ""
+	return "", ""
+}
+
+// reason is why a text is no value, and what to write instead.
+func reason(err error) (why, remedy string) {
+	var unreadable *money.Unreadable
+	if errors.As(err, &unreadable) {
+		return err.Error(), unreadable.Do
+	}
+	return err.Error(), err.Error()
 }
 
 // enter follows the focus: what is typed in one field until it is left is one change.

@@ -57,18 +57,16 @@ func (d *Desk) export(path string, choice exportChoice) {
 		chosen = s.Offers[d.session.sel.offer].Name
 	}
 	today, locale := d.today(), d.Locale
-	d.session.draft.Seal()
-	go func() {
+	d.background(func() func() {
 		err := writeChart(path, s, chosen, today, locale, choice)
-		d.Post(func() {
+		return func() {
 			if err != nil {
 				d.report("The chart was not written", err)
 				return
 			}
-			d.exported = path
 			d.answer.announce("Written to " + path)
-		})
-	}()
+		}
+	})
 }
 
 func writeChart(path string, s scenario.Scenario, chosen string, today scenario.Date, l locale, choice exportChoice) error {

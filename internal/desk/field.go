@@ -97,12 +97,13 @@ func (f *field) show(s *scenario.Scenario, l money.Locale) {
 	f.input.show(f.get(s, l))
 }
 
-// hold keeps what was typed in the field and says what is wrong with it.
-func (f *field) hold(why string) {
+// hold keeps what was typed in the field and says beside it what to write instead. why
+// is what is wrong, "" for nothing.
+func (f *field) hold(why, remedy string) {
 	f.held = why
 	f.input.setFaulty(why != "")
 	if why != "" {
-		f.row.complain(why)
+		f.row.complain(remedy)
 	} else {
 		f.row.say("")
 	}

@@ -36,6 +36,7 @@ func NewHarness(app fyne.App, at time.Time) *Harness {
 func (h *Harness) Settle() {
 	for range 20 {
 		h.worker.idle()
+		h.pending.Wait()
 		if !h.drain() {
 			break
 		}

@@ -20,9 +20,9 @@ type ledger struct {
 // Column edges of the receipt, from the left; amounts end on theirs.
 const (
 	ledgerRowHeight float32 = 29
-	ledgerSeller    float32 = 304
-	ledgerHome      float32 = 408
-	ledgerHow       float32 = 430
+	ledgerSeller    float32 = 276
+	ledgerHome      float32 = 366
+	ledgerHow       float32 = 386
 )
 
 func newLedger() *ledger {
@@ -106,6 +106,7 @@ func newLedgerRow() *ledgerRow {
 	r.seller = newProse(sizeText).atMost(1).trailing()
 	r.home = newProse(sizeText).atMost(1).trailing()
 	r.how = newProse(sizeText).atMost(1)
+	r.how.centred = true
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -130,19 +131,31 @@ func (rr *ledgerRowRenderer) Layout(size fyne.Size) {
 	r := rr.r
 	h := r.label.lineHeight()
 	y := (size.Height - h) / 2
-	labelTo := ledgerHome - 90
+	labelTo := ledgerHome - 84
 	if r.two {
-		labelTo = ledgerSeller - 80
+		labelTo = ledgerSeller - 76
 		if r.seller.text() == "" {
-			labelTo = ledgerHome - 90
+			labelTo = ledgerHome - 84
 		}
 	}
 	place(r.label, 0, y, labelTo, h)
 	place(r.seller, ledgerSeller-110, y, 110, h)
 	place(r.home, ledgerHome-110, y, 110, h)
-	place(r.how, ledgerHow, y, max(0, size.Width-ledgerHow), h)
+	r.placeHow(size)
 	place(r.rule, 0, size.Height-1, size.Width, 1)
 }
+
+// placeHow sets a long explanation in two small lines.
+func (r *ledgerRow) placeHow(size fyne.Size) {
+	w := max(0, size.Width-ledgerHow)
+	r.how.size, r.how.maxLines = sizeText, 1
+	if r.how.naturalWidth() > w {
+		r.how.size, r.how.maxLines = sizeSmall, 2
+	}
+	place(r.how, ledgerHow, 0, w, size.Height-1)
+	r.how.Refresh()
+}
+
 func (rr *ledgerRowRenderer) MinSize() fyne.Size { return fyne.NewSize(0, ledgerRowHeight) }
 func (rr *ledgerRowRenderer) Objects() []fyne.CanvasObject {
 	return []fyne.CanvasObject{rr.r.label, rr.r.seller, rr.r.home, rr.r.how, rr.r.rule}

@@ -86,7 +86,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
 	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
 	return group{heading: "On the seller's page", fields: []*field{
 		numberField(b.e, "Price of a "+unit, "", price).unitOf(of.code).means("price"),
-		choiceField(b.e, "Currency", numberWidth, b.currencies(s, of.code(s)), currency).means("currency"),
+		choiceField(b.e, "Currency", numberWidth, b.currencies(s, of.code(s)), currency),
 		numberField(b.e, plural+" per order", "", units).means("units"),
 		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
 		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),
@@ -106,7 +106,7 @@ func (b forms) homeGroup(s *scenario.Scenario, of offerSlots) group {
 	}
 	choice := wordsSlot(of.key("import"), "import tax", func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
 	fee := of.decimal("card_fee_percent", "card fee", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })
-	g.fields = append(g.fields, choiceField(b.e, "Import tax", 166, options, choice).means("import"))
+	g.fields = append(g.fields, choiceField(b.e, "Import tax", wideWidth, options, choice).means("import"))
 	if of.code(s) != s.Home {
 		g.fields = append(g.fields, numberField(b.e, "Card fee", "%", fee).means("card_fee_percent"))
 	}

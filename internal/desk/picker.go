@@ -173,7 +173,7 @@ func (r *pickerRenderer) Layout(size fyne.Size) {
 		return
 	}
 	p.label.Move(fyne.NewPos(edge, 0))
-	p.label.Resize(fyne.NewSize(size.Width-2*edge-arrow-2, size.Height))
+	p.label.Resize(fyne.NewSize(size.Width-2*edge-arrow-4, size.Height))
 	r.placeArrow(size.Width-edge-arrow, size.Height)
 }
 

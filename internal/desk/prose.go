@@ -23,9 +23,10 @@ type prose struct {
 	spans    []span
 	size     float32
 	align    fyne.TextAlign
-	maxLines int  // 0 for any number
-	minLines int  // room kept even when the text is shorter
-	centred  bool // vertically
+	maxLines int       // 0 for any number
+	minLines int       // room kept even when the text is shorter
+	centred  bool      // vertically
+	sizes    []float32 // to try, largest first, until the text fits its lines
 }
 
 func newProse(size float32, spans ...span) *prose {
@@ -92,7 +93,34 @@ func (p *prose) lineHeight() float32 {
 	return fyne.MeasureText("Mg", p.size, fyne.TextStyle{}).Height
 }
 
+// shrinking tries smaller sizes for a text that would not fit the room of its lines.
+func (p *prose) shrinking(sizes ...float32) *prose {
+	p.sizes = append([]float32{p.size}, sizes...)
+	return p
+}
+
+// fit chooses the size.
+func (p *prose) fit(width float32) {
+	if len(p.sizes) == 0 {
+		return
+	}
+	p.size = p.sizes[0]
+	room := float32(p.minLines) * p.lineHeight()
+	for _, size := range p.sizes {
+		p.size, p.maxLines = size, 0
+		lines := max(1, int(room/p.lineHeight()))
+		fits := len(p.wrap(width)) <= lines
+		p.maxLines = lines
+		if fits {
+			return
+		}
+	}
+}
+
 func (p *prose) heightFor(width float32) float32 {
+	if len(p.sizes) > 0 {
+		return float32(p.minLines) * fyne.MeasureText("Mg", p.sizes[0], fyne.TextStyle{}).Height
+	}
 	n := max(len(p.wrap(width)), p.minLines, 1)
 	return float32(n) * p.lineHeight()
 }
@@ -241,6 +269,7 @@ type proseRenderer struct {
 
 func (r *proseRenderer) Layout(size fyne.Size) {
 	p := r.p
+	p.fit(size.Width)
 	lines := p.wrap(size.Width)
 	height := p.lineHeight()
 	top := float32(0)

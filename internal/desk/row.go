@@ -7,10 +7,10 @@ import (
 
 // The form's edges: labels, fields and units stand on the same ones in every row.
 const (
-	formWidth   float32 = 332
-	labelWidth  float32 = 112
+	formWidth   float32 = 348
+	labelWidth  float32 = 106
 	numberWidth float32 = 84
-	wideWidth   float32 = 150
+	wideWidth   float32 = 176
 	rowHeight   float32 = 36
 )
 
@@ -23,6 +23,7 @@ type row struct {
 	width   float32 // of the field
 	unit    *prose
 	meaning *prose
+	faulty  bool
 }
 
 func newRow(label string, field fyne.CanvasObject, width float32, unit string) *row {
@@ -41,12 +42,22 @@ func newRow(label string, field fyne.CanvasObject, width float32, unit string) *
 func (r *row) say(text string) {
 	r.meaning.maxLines = 2
 	r.meaning.set(span{text: text, color: colMuted})
+	r.mark(false)
+}
+
+// mark makes room for a complaint, in the place of the unit.
+func (r *row) mark(faulty bool) {
+	if r.faulty != faulty {
+		r.faulty = faulty
+		r.Refresh()
+	}
 }
 
 // complain puts what is wrong beside the value, with a sign and words.
 func (r *row) complain(text string) {
 	r.meaning.maxLines = 3
 	r.meaning.set(span{text: "✗ ", color: colFault, bold: true}, span{text: text, color: colFault})
+	r.mark(true)
 }
 
 func (r *row) heightFor(float32) float32 { return rowHeight }
@@ -71,7 +82,12 @@ func (rr *rowRenderer) Layout(size fyne.Size) {
 	place(r.field, x, r.width, fieldHeight)
 	x += r.width + 8
 	unit := r.unit.naturalWidth()
-	if unit > 0 {
+	if r.faulty {
+		r.unit.Hide()
+	} else {
+		r.unit.Show()
+	}
+	if unit > 0 && !r.faulty {
 		unit++
 		place(r.unit, x, unit, size.Height)
 		x += unit + 8

@@ -4,14 +4,15 @@ import (
 	"path/filepath"
 
 	"reelworth/internal/draft"
+	"reelworth/internal/library"
 	"reelworth/internal/scenario"
 )
 
 // session is what is open and what of it is looked at. It knows no widgets.
 type session struct {
 	draft *draft.Draft
-	doc   *document // nil while the work has no file of its own
-	at    int       // the scenario in the window
+	doc   *library.Document // nil while the work has no file of its own
+	at    int               // the scenario in the window
 	sel   selection
 	from  *scenario.Scenario // as it was when the field under the cursor was entered
 	shape uint64             // rises when answers to earlier questions no longer fit
@@ -69,10 +70,18 @@ func (s *session) names() []string {
 }
 
 func (s *session) fileName() string {
-	if s.doc == nil || s.doc.Path() == "" {
+	if s.doc == nil || s.doc.Path == "" {
 		return "not in a file yet"
 	}
-	return filepath.Base(s.doc.Path())
+	return filepath.Base(s.doc.Path)
+}
+
+// called is the work in a sentence.
+func (s *session) called() string {
+	if s.doc == nil || s.doc.Path == "" {
+		return s.current().Name
+	}
+	return s.fileName()
 }
 
 // state is the line under the scenario's name.

@@ -1,6 +1,7 @@
 package draft
 
 import (
+	"reflect"
 	"slices"
 
 	"reelworth/internal/scenario"
@@ -14,13 +15,20 @@ type Draft struct {
 	file  scenario.File
 	steps []step
 	at    int  // how many of the steps are in effect
-	saved int  // the position that is on disk; −1 when it cannot be reached any more
 	open  bool // the last step may still grow
+
+	first Mark // the state before all steps
+	saved Mark // the state that is on disk
+	last  Mark // the newest name given to a state
 }
+
+// Mark names one state of a draft; no two states share one.
+type Mark uint64
 
 // step replaces the scenarios before, from index, by after.
 type step struct {
 	name, field   string
+	mark          Mark // the state it leads to
 	index         int
 	before, after []scenario.Scenario
 }
@@ -36,15 +44,25 @@ func (d *Draft) Scenario(index int) scenario.Scenario { return d.file.Scenarios[
 
 // Change puts s in the place of the scenario at index. name says what was changed,
 // for the menu: "price of the reel". Changes of one field, one after another, are one
-// step until Seal; field names it, "" for a step of its own.
+// step until Seal; field names it, "" for a step of its own. What changes nothing is no
+// step.
 func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
 	after := []scenario.Scenario{s}
 	if last := d.growing(field, index); last != nil {
-		last.after = after
 		d.splice(index, 1, after)
+		if reflect.DeepEqual(last.before, after) { // typed back to where it began
+			d.steps = d.steps[:d.at-1]
+			d.at--
+			d.open = false
+			return
+		}
+		last.after, last.mark = after, d.newMark()
 		return
 	}
-	d.push(step{name, field, index, []scenario.Scenario{d.file.Scenarios[index]}, after})
+	if reflect.DeepEqual(d.file.Scenarios[index], s) {
+		return
+	}
+	d.push(step{name: name, field: field, index: index, before: []scenario.Scenario{d.file.Scenarios[index]}, after: after})
 	d.open = field != ""
 }
 
@@ -102,17 +120,25 @@ func (d *Draft) RedoName() string {
 }
 
 // Modified says whether the state now differs from the saved one.
-func (d *Draft) Modified() bool { return d.at != d.saved }
+func (d *Draft) Modified() bool { return d.Mark() != d.saved }
 
-// Saved marks the state now as the one on disk.
-func (d *Draft) Saved() {
-	d.saved = d.at
+// Mark names the state now.
+func (d *Draft) Mark() Mark {
+	if d.at == 0 {
+		return d.first
+	}
+	return d.steps[d.at-1].mark
+}
+
+// Saved says that the state of that mark is the one on disk.
+func (d *Draft) Saved(m Mark) {
+	d.saved = m
 	d.open = false
 }
 
 // growing is the last step when it is still open and about this field.
 func (d *Draft) growing(field string, index int) *step {
-	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || d.at == d.saved {
+	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || !d.Modified() {
 		return nil
 	}
 	last := &d.steps[d.at-1]
@@ -123,18 +149,21 @@ func (d *Draft) growing(field string, index int) *step {
 }
 
 func (d *Draft) push(s step) {
-	if d.saved > d.at {
-		d.saved = -1 // the saved state is among the steps dropped now
-	}
+	s.mark = d.newMark()
 	d.steps = append(d.steps[:d.at], s)
 	d.splice(s.index, len(s.before), s.after)
 	d.at++
 	d.open = false
 	if extra := len(d.steps) - Steps; extra > 0 {
+		d.first = d.steps[extra-1].mark
 		d.steps = slices.Delete(d.steps, 0, extra)
 		d.at -= extra
-		d.saved = max(d.saved-extra, -1)
 	}
+}
+
+func (d *Draft) newMark() Mark {
+	d.last++
+	return d.last
 }
 
 // splice replaces n scenarios from index by with, leaving earlier files untouched.

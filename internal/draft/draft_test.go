@@ -47,7 +47,7 @@ func TestTypingInOneFieldIsOneStep(t *testing.T) {
 func TestModifiedFollowsThePosition(t *testing.T) {
 	d := New(named("a"))
 	d.Change("x", "f", 0, scenario.Scenario{Name: "b"})
-	d.Saved()
+	d.Saved(d.Mark())
 	d.Change("x", "f", 0, scenario.Scenario{Name: "c"}) // the same field, but after saving: a step of its own
 	if d.Undo(); d.Modified() || names(d) != "[b]" {
 		t.Error("undone back to the saved state", names(d), "but modified:", d.Modified())
@@ -61,6 +61,32 @@ func TestModifiedFollowsThePosition(t *testing.T) {
 			t.Error("the saved state cannot be reached, so everything is modified")
 		}
 		d.Undo()
+	}
+}
+
+func TestTypingBackIsNoChange(t *testing.T) {
+	d := New(named("a"))
+	d.Change("x", "f", 0, scenario.Scenario{Name: "b"})
+	d.Change("x", "f", 0, scenario.Scenario{Name: "a"})
+	d.Change("x", "f", 0, scenario.Scenario{Name: "a"})
+	if d.Modified() || d.UndoName() != "" {
+		t.Error("modified:", d.Modified(), "undo:", d.UndoName())
+	}
+}
+
+// A save takes a while: what is typed meanwhile is not part of what is on disk.
+func TestSavedStateIsTheOneThatWasHandedOver(t *testing.T) {
+	d := New(named("a"))
+	d.Change("x", "f", 0, scenario.Scenario{Name: "b"})
+	d.Seal()
+	handedOver := d.Mark()
+	d.Change("x", "f", 0, scenario.Scenario{Name: "c"})
+	d.Saved(handedOver)
+	if !d.Modified() {
+		t.Error("typed after handing over, yet not modified")
+	}
+	if d.Undo(); d.Modified() {
+		t.Error("back at the saved state, yet modified")
 	}
 }
 

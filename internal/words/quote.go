@@ -1,13 +1,15 @@
 package words
 
 import (
+	"strings"
+
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
 
-// QuoteMeaning is what stands beside a quote: the other direction, and the day it is
-// of. "" for a quote that says nothing yet.
+// QuoteMeaning is what stands beside a quote: the day it is of, and the other
+// direction: "20 Nov 2026, 1.1268 USD a EUR". "" for a quote that says nothing yet.
 func QuoteMeaning(s *scenario.Scenario, i int, l money.Locale) string {
 	if i >= len(s.Rates) {
 		return ""
@@ -17,12 +19,16 @@ func QuoteMeaning(s *scenario.Scenario, i int, l money.Locale) string {
 	if equals.Sign() <= 0 {
 		return ""
 	}
-	text := voice{s, l}.quote(r.In, significant(exact.Int(1).Quo(equals)), r.One)
+	other := l.Field(significant(exact.Int(1).Quo(equals))) + " " + r.One + " a " + r.In
+	text := strings.ReplaceAll(other, " ", noBreak)
 	if r.Date != (scenario.Date{}) {
-		text += ", " + Day(r.Date)
+		text = strings.ReplaceAll(Day(r.Date), " ", noBreak) + ", " + text
 	}
 	return text
 }
+
+// noBreak is a space that no line ends at.
+const noBreak = "\u00a0"
 
 // significant is f with five figures, at least: enough to recognise a rate by.
 func significant(f exact.Fraction) scenario.Decimal {

@@ -1,0 +1,34 @@
+// Command reelworth opens the window: reelworth [FILE].
+package main
+
+import (
+	"os"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/app"
+
+	"reelworth/assets"
+	"reelworth/internal/desk"
+	"reelworth/internal/money"
+)
+
+func main() {
+	a := app.NewWithID("org.reelworth.desk")
+	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
+	d := desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now})
+	if len(os.Args) > 1 {
+		d.Open(os.Args[1])
+	}
+	d.Window().ShowAndRun()
+}
+
+// numbers is how the user writes numbers, by the system's settings.
+func numbers() money.Locale {
+	for _, name := range []string{"LC_ALL", "LC_NUMERIC", "LANG"} {
+		if v := os.Getenv(name); v != "" {
+			return money.LocaleFor(v)
+		}
+	}
+	return money.English
+}

@@ -230,18 +230,18 @@ type Warning struct {
 // WarningCode names a warning; the codes are part of the result's contract.
 type WarningCode string
 
-// The warnings.
+// The warnings, with the details that go with each.
 const (
-	WarnRemjetToLab       WarningCode = "remjet-to-lab"
-	WarnDevelopingDiffers WarningCode = "developing-differs"
-	WarnDevelopingMissing WarningCode = "developing-missing"
-	WarnImportUndecided   WarningCode = "import-undecided"
-	WarnChemistryExpires  WarningCode = "chemistry-expires"
-	WarnFilmExpires       WarningCode = "film-expires"
-	WarnOldQuote          WarningCode = "old-quote"
-	WarnLeftLastsLong     WarningCode = "left-lasts-long"
-	WarnOnHandFree        WarningCode = "on-hand-free"
-	WarnNearLimit         WarningCode = "near-limit"
-	WarnNoDemand          WarningCode = "no-demand"
-	WarnPriceRiseStops    WarningCode = "price-rise-stops-at-zero"
+	WarnRemjetToLab       WarningCode = "remjet-to-lab"            // Subject: the lab's process
+	WarnDevelopingDiffers WarningCode = "developing-differs"       // Offer, Subject: the verdict's reel and its process
+	WarnDevelopingMissing WarningCode = "developing-missing"       // while another offer counts it
+	WarnImportUndecided   WarningCode = "import-undecided"         // Subject: the field
+	WarnChemistryExpires  WarningCode = "chemistry-expires"        // Subject: the process; Amount: effective rolls of Limit
+	WarnFilmExpires       WarningCode = "film-expires"             // Amount: rolls thrown away, 0 when only in the long run
+	WarnOldQuote          WarningCode = "old-quote"                // Subject: the quote, "USD/EUR"; Count: its age in days
+	WarnLeftLastsLong     WarningCode = "left-lasts-long"          // Amount: rolls left
+	WarnOnHandFree        WarningCode = "on-hand-free"             // Amount: units on hand
+	WarnNearLimit         WarningCode = "near-limit"               // Subject: the limit's field; Amount: film below Limit
+	WarnNoDemand          WarningCode = "no-demand"                // about the scenario
+	WarnPriceRiseStops    WarningCode = "price-rise-stops-at-zero" // the price falls to 0 within the months
 )

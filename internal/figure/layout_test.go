@@ -19,6 +19,7 @@ func figures(c *compare.Comparison, chosen string, w, h float64, s Style) map[st
 	return map[string]*Drawing{
 		"cost":  CostPerRoll(c, chosen, w, h, s),
 		"spend": Spend(c, chosen, w, h, s),
+		"strip": Strip(c.Find(chosen), w, StripHeight, s),
 	}
 }
 
@@ -119,6 +120,52 @@ func TestOddComparisonsHoldTheLayoutToo(t *testing.T) {
 				for fig, d := range figures(c, demoReel, size[0], size[1], l) {
 					checkLayout(t, fmt.Sprintf("%s, %s, %v, %s", fig, name, size, l.Locale), d)
 				}
+			}
+		}
+	}
+}
+
+func TestExportsHoldTheLayoutToo(t *testing.T) {
+	all := odd()
+	for _, n := range []int{1, 3, 8} {
+		all[fmt.Sprintf("%d offers", n)] = compared(manyOffers(n, 60, "KWD"))
+	}
+	date := scenario.Date{Year: 2026, Month: 11, Day: 24}
+	for name, c := range all {
+		for _, size := range [][2]float64{{0, 0}, {600, 450}, {2400, 1500}} {
+			for _, fig := range Figures() {
+				e := Export{Figure: fig, Comparison: c, Chosen: demoReel, Style: english(palette.Safelight), Date: date, W: size[0], H: size[1]}
+				d, err := e.Drawing()
+				if err != nil {
+					t.Fatal(err)
+				}
+				checkLayout(t, fmt.Sprintf("%s, %s, %v", fig, name, size), d)
+			}
+		}
+	}
+}
+
+func TestReelsOfEveryLengthHoldTheLayout(t *testing.T) {
+	for _, feet := range []int64{6, 17, 30, 100, 400, 1000, 2000} {
+		for _, width := range []float64{300, 640, 2400} {
+			s := demo()
+			r := s.Offers[2].Reel
+			r.Length, r.TestExposures, r.ShortRollFrom = decimal.NewFromInt(feet), 5, 1
+			c := compared(s)
+			if c.Offers[2].Fault != nil {
+				t.Fatalf("%d ft: %s", feet, c.Offers[2].Fault.Text)
+			}
+			d := Strip(&c.Offers[2], width, StripHeight, english(palette.Paper))
+			checkLayout(t, fmt.Sprintf("%d ft at %v", feet, width), d)
+			end := 0.0
+			for _, h := range d.Hits() {
+				if h.Rect.X != end {
+					t.Errorf("%d ft at %v: a gap before %q", feet, width, h.Text)
+				}
+				end = h.Rect.right()
+			}
+			if end != width {
+				t.Errorf("%d ft at %v: the pieces end at %v", feet, width, end)
 			}
 		}
 	}

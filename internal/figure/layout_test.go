@@ -59,7 +59,7 @@ func TestNoTextOverlapsAnotherOrLeavesTheCanvas(t *testing.T) {
 				}
 			}
 			for _, theme := range palette.Themes {
-				for _, size := range [][2]float64{{400, 260}, {600, 260}, {640, 300}, {960, 600}, {2400, 260}, {2400, 900}} {
+				for _, size := range [][2]float64{{300, 420}, {400, 260}, {600, 260}, {640, 300}, {960, 600}, {2400, 260}, {2400, 900}} {
 					for fig, d := range figures(c, c.Offers[n-1].Name, size[0], size[1], english(theme)) {
 						checkLayout(t, fmt.Sprintf("%s, %d offers in %s, %s, %v", fig, n, home, theme.Name, size), d)
 					}

@@ -109,6 +109,15 @@ func TestWhatIsDrawnIsAlsoWritten(t *testing.T) {
 	}
 }
 
+func TestTheLegendNamesEveryPartOnANarrowCanvasToo(t *testing.T) {
+	d := CostPerRoll(compared(demo()), demoReel, 300, 260, english(palette.Paper))
+	for _, name := range []string{"film", "shipping", "tax", "fees", "cassettes", "equipment", "developing"} {
+		if !slices.ContainsFunc(d.Texts(), func(b TextBox) bool { return b.Text == name }) {
+			t.Errorf("%q is not in the legend", name)
+		}
+	}
+}
+
 func TestAFaultIsListedWithASignAndItsReason(t *testing.T) {
 	c := odd()["one fault"]
 	for fig, d := range figures(c, demoReel, 640, 260, english(palette.Paper)) {

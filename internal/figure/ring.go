@@ -71,7 +71,7 @@ const outside = 1000.0
 
 // covered counts the lines a rectangle would cross.
 func (ch *spendChart) covered(r Rect) float64 {
-	if r.X < ch.plot.X || r.right() > ch.plot.right() || r.Y < ch.plot.Y || r.bottom() > ch.plot.bottom() || !ch.clear(r) {
+	if r.X < ch.plot.X || r.right() > ch.plot.right() || r.Y < ch.plot.Y || r.bottom() > ch.plot.bottom() {
 		return outside
 	}
 	cost := 0.0

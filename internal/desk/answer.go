@@ -41,7 +41,7 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	a := &answerColumn{locale: loc}
 	a.headline = newProse(sizeAnswer).lines(2).shrinking(18, 15, sizeText)
 	a.under = newProse(sizeText).lines(2)
-	a.status = newProse(sizeText).atMost(2)
+	a.status = newProse(sizeSmall).lines(1)
 	a.cost = newFigureView(redraw, choose)
 	a.spend = newFigureView(redraw, choose)
 	a.strip = newFigureView(redraw, func(string) {})
@@ -103,14 +103,17 @@ func (a *answerColumn) charts() *chartsLayout {
 // note lists the warnings.
 func (a *answerColumn) note(c *compare.Comparison) {
 	a.notes.RemoveAll()
+	for _, left := range words.LeftOut(c) {
+		a.notes.Add(newProse(sizeText, span{text: "✗ ", bold: true, color: colFault}, span{text: left}))
+	}
 	for _, w := range c.Warnings {
 		a.notes.Add(newProse(sizeText, span{text: "! ", bold: true, color: colAccent}, span{text: words.Warning(w, c, a.locale())}))
 	}
-	if len(c.Warnings) == 0 {
+	if len(a.notes.Objects) == 0 {
 		a.notes.Add(newProse(sizeText, span{text: "Nothing to point out.", color: colMuted}))
 	}
 	name := "Notes"
-	if n := len(c.Warnings); n > 0 {
+	if n := len(a.notes.Objects); len(c.Warnings) > 0 || len(c.Verdict.LeftOut) > 0 {
 		name = fmt.Sprintf("Notes (%d)", n)
 	}
 	a.tabs.rename(pageNotes, name)
@@ -121,7 +124,7 @@ func (a *answerColumn) note(c *compare.Comparison) {
 func (a *answerColumn) without(held []string, c *compare.Comparison) {
 	var parts []string
 	if len(held) > 0 {
-		parts = append(parts, "Not included yet: "+strings.Join(held, ", ")+".")
+		parts = append(parts, "The answer does not include what stands in: "+strings.Join(held, ", ")+".")
 	}
 	if c != nil {
 		parts = append(parts, words.LeftOut(c)...)
@@ -157,16 +160,10 @@ func (answerLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	for _, p := range o[:3] {
 		p := p.(*prose)
 		h := p.heightFor(w)
-		if len(p.spans) == 0 && p.minLines == 0 {
-			h = 0
-		}
 		place(p, answerEdge, y, w, h)
-		y += h
-		if h > 0 {
-			y += 4
-		}
+		y += h + 2
 	}
-	place(o[3], answerEdge, y+2, w+answerEdge-14, size.Height-y-10)
+	place(o[3], answerEdge, y, w+answerEdge-14, size.Height-y-8)
 }
 
 func (answerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(380, 400) }

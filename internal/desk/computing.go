@@ -59,7 +59,7 @@ func (d *Desk) settled() {
 func (d *Desk) status() {
 	var held []string
 	for _, f := range d.form.heldFields() {
-		held = append(held, fmt.Sprintf("%s (%s)", f.name, f.held))
+		held = append(held, f.name)
 	}
 	if d.shown == nil {
 		return

@@ -26,6 +26,7 @@ type field struct {
 	held    string                            // what is wrong with what stands in the field
 	wanted  string                            // what to say while the field is empty
 	inside  bool
+	beside  *field // the choice in the place of the unit, nil for none
 }
 
 // editor is who a field tells what was typed.
@@ -70,6 +71,17 @@ func choiceField(e editor, label string, width float32, options []option, s slot
 // yesNo is a field for a flag.
 func yesNo(e editor, label string, s slot) *field {
 	return choiceField(e, label, numberWidth, []option{{yes, yes}, {no, no}}, s)
+}
+
+// withUnit puts the choice of the unit beside the value.
+func (f *field) withUnit(e editor, options []option, s slot) *field {
+	unit := &field{slot: s, row: f.row}
+	p := newPicker(options, func(value string) { e.edit(unit, value) })
+	p.plain = true
+	p.entered = func(in bool) { e.enter(unit, in) }
+	unit.input, unit.focus = p, p
+	f.row.choice, f.beside = p, unit
+	return f
 }
 
 // means names what the engine says about the value.

@@ -68,6 +68,9 @@ func (f *form) add(g *group, unfold func()) {
 	}
 	for _, fd := range g.fields {
 		f.fields = append(f.fields, fd)
+		if fd.beside != nil {
+			f.fields = append(f.fields, fd.beside)
+		}
 		f.body.Add(fd.row)
 	}
 	for _, a := range g.actions {
@@ -92,6 +95,7 @@ func (f *form) explain(meaning func(key string) string) {
 	for _, fd := range f.fields {
 		switch {
 		case fd.held != "":
+		case fd.row.choice == fd.input: // the value beside it speaks for the row
 		case fd.meaning == "":
 			fd.row.say("")
 		default:

@@ -19,7 +19,7 @@ type ledger struct {
 
 // Column edges of the receipt, from the left; amounts end on theirs.
 const (
-	ledgerRowHeight float32 = 29
+	ledgerRowHeight float32 = 31
 	ledgerSeller    float32 = 276
 	ledgerHome      float32 = 366
 	ledgerHow       float32 = 386

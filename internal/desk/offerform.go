@@ -85,8 +85,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
 	currency := texts(of.key("currency"), "currency", of.currency)
 	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
 	return group{heading: "On the seller's page", fields: []*field{
-		numberField(b.e, "Price of a "+unit, "", price).unitOf(of.code).means("price"),
-		choiceField(b.e, "Currency", numberWidth, b.currencies(s, of.code(s)), currency),
+		numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, b.currencies(s, of.code(s)), currency).means("price"),
 		numberField(b.e, plural+" per order", "", units).means("units"),
 		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
 		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),
@@ -135,8 +134,7 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerSlots) group {
 	exposures := of.count("reel.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
 	spoiled := of.decimal("reel.spoiled_percent", "what is lost to faults", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
 	g.fields = []*field{
-		numberField(b.e, "Length", "", length).unitOf(func(s *scenario.Scenario) string { return string(of.at(s).Reel.LengthUnit) }).means("reel.length"),
-		choiceField(b.e, "measured in", numberWidth, []option{{"ft", "feet"}, {"m", "metres"}}, unit),
+		numberField(b.e, "Length", "", length).withUnit(b.e, []option{{"ft", "ft"}, {"m", "m"}}, unit).means("reel.length"),
 		numberField(b.e, "Exposures in each", "", exposures).means("reel.exposures"),
 		numberField(b.e, "Lost to faults", "%", spoiled).means("reel.spoiled_percent"),
 		keepsField,

@@ -165,11 +165,12 @@ func (r *pickerRenderer) Layout(size fyne.Size) {
 	p.frame.layout(size)
 	const arrow, edge = 12, 9
 	if p.plain {
+		const edge = 2
 		p.label.align = fyne.TextAlignLeading
-		w := min(p.label.naturalWidth()+1, size.Width-arrow-4)
-		p.label.Move(fyne.NewPos(0, 0))
+		w := min(p.label.naturalWidth()+1, size.Width-arrow-4-2*edge)
+		p.label.Move(fyne.NewPos(edge, 0))
 		p.label.Resize(fyne.NewSize(w, size.Height))
-		r.placeArrow(w+4, size.Height)
+		r.placeArrow(edge+w+4, size.Height)
 		return
 	}
 	p.label.Move(fyne.NewPos(edge, 0))

@@ -11,7 +11,7 @@ const (
 	labelWidth  float32 = 106
 	numberWidth float32 = 84
 	wideWidth   float32 = 176
-	rowHeight   float32 = 36
+	rowHeight   float32 = 35
 )
 
 // row is one field of a form: label, field, unit, and beside it what the value means
@@ -22,9 +22,13 @@ type row struct {
 	field   fyne.CanvasObject
 	width   float32 // of the field
 	unit    *prose
+	choice  *picker // in the place of the unit, where it can be chosen; else nil
 	meaning *prose
 	faulty  bool
 }
+
+// unitChoiceWidth holds a currency's code and the arrow.
+const unitChoiceWidth float32 = 60
 
 func newRow(label string, field fyne.CanvasObject, width float32, unit string) *row {
 	r := &row{field: field, width: width}
@@ -92,12 +96,20 @@ func (rr *rowRenderer) Layout(size fyne.Size) {
 		place(r.unit, x, unit, size.Height)
 		x += unit + 8
 	}
+	if r.choice != nil {
+		place(r.choice, x-2, unitChoiceWidth, fieldHeight)
+		x += unitChoiceWidth + 4
+	}
 	place(r.meaning, x, max(0, size.Width-x), size.Height)
 }
 
 func (rr *rowRenderer) MinSize() fyne.Size { return rr.r.MinSize() }
 func (rr *rowRenderer) Objects() []fyne.CanvasObject {
-	return []fyne.CanvasObject{rr.r.label, rr.r.field, rr.r.unit, rr.r.meaning}
+	o := []fyne.CanvasObject{rr.r.label, rr.r.field, rr.r.unit}
+	if rr.r.choice != nil {
+		o = append(o, rr.r.choice)
+	}
+	return append(o, rr.r.meaning)
 }
 func (rr *rowRenderer) Destroy() {}
 func (rr *rowRenderer) Refresh() {

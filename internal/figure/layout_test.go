@@ -9,6 +9,8 @@ import (
 	"github.com/shopspring/decimal"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/exact"
+	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -59,7 +61,7 @@ func TestNoTextOverlapsAnotherOrLeavesTheCanvas(t *testing.T) {
 				}
 			}
 			for _, theme := range palette.Themes {
-				for _, size := range [][2]float64{{300, 420}, {400, 260}, {600, 260}, {640, 300}, {960, 600}, {2400, 260}, {2400, 900}} {
+				for _, size := range [][2]float64{{300, 420}, {400, 260}, {600, 130}, {600, 260}, {640, 300}, {960, 600}, {2400, 260}, {2400, 900}} {
 					for fig, d := range figures(c, c.Offers[n-1].Name, size[0], size[1], english(theme)) {
 						checkLayout(t, fmt.Sprintf("%s, %d offers in %s, %s, %v", fig, n, home, theme.Name, size), d)
 					}
@@ -166,6 +168,27 @@ func TestReelsOfEveryLengthHoldTheLayout(t *testing.T) {
 			}
 			if end != width {
 				t.Errorf("%d ft at %v: the pieces end at %v", feet, width, end)
+			}
+		}
+	}
+}
+
+func TestTotalsKeepOffTheDottedLine(t *testing.T) {
+	c := compared(manyOffers(8, 60, "EUR"))
+	c.Offers[1].PerRoll.Film = c.Offers[1].PerRoll.Film.Add(c.Offers[0].PerRoll.Total).Sub(c.Offers[1].PerRoll.Total).Sub(exact.Int(2))
+	c.Offers[1].PerRoll.Total = c.Offers[0].PerRoll.Total.Sub(exact.Int(2)) // its bar ends just before the line
+	d := CostPerRoll(c, "", 640, 260, english(palette.Paper))
+	line := -1.0
+	for _, b := range d.Texts() {
+		if b.Text == words.ComparedWith {
+			line = b.Rect.X + b.Rect.W/2
+		}
+	}
+	for i := range c.Offers {
+		total := money.Locale("en").Number(c.Offers[i].PerRoll.Total, 2)
+		for _, b := range d.Texts() {
+			if b.Bold && b.Text == total && b.Rect.X < line && line < b.Rect.right() {
+				t.Errorf("the total %s of offer %d stands on the line at %.0f", total, i+1, line)
 			}
 		}
 	}

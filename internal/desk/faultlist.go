@@ -14,6 +14,7 @@ import (
 // which line, and what to write instead.
 type faultList struct {
 	content *fyne.Container
+	count   int
 }
 
 func newFaultList(path string, faults []scenario.Fault, again, back func()) *faultList {
@@ -36,5 +37,5 @@ func newFaultList(path string, faults []scenario.Fault, again, back func()) *fau
 			newProse(sizeText, span{text: f.Wrong + "; "}, span{text: f.Remedy}),
 		))
 	}
-	return &faultList{container.NewStack(container.NewVScroll(list))}
+	return &faultList{container.NewStack(container.NewVScroll(list)), len(faults)}
 }

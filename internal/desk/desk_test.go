@@ -1,0 +1,534 @@
+package desk
+
+import (
+	"image/color"
+	_ "image/png"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/money"
+	"reelworth/internal/palette"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+var noon = time.Date(2026, 11, 24, 12, 0, 0, 0, time.UTC)
+
+// open is a window on the demo, settled.
+func open(t *testing.T) *Harness {
+	t.Helper()
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	h := NewHarness(app, noon)
+	h.Home = t.TempDir()
+	h.Window().Show()
+	h.Resize(1280, 800)
+	h.SetTheme("paper")
+	return h
+}
+
+// want is what the engine says about a scenario.
+func want(s scenario.Scenario) (c compare.Comparison, headline string, totals []string) {
+	c = compare.Compare(s, scenario.Check(s), scenario.DateOf(noon))
+	for _, o := range c.Offers {
+		totals = append(totals, money.English.Number(o.PerRoll.Total, 2))
+	}
+	return c, words.Verdict(&c, "en").Text, totals
+}
+
+// agrees holds the window against the engine.
+func (h *Harness) agrees(t *testing.T, s scenario.Scenario) {
+	t.Helper()
+	_, headline, totals := want(s)
+	v := h.View()
+	if v.Headline != headline {
+		t.Errorf("headline %q, the engine says %q", v.Headline, headline)
+	}
+	for i, o := range v.Offers {
+		if o.PerRoll != totals[i] {
+			t.Errorf("%s costs %s a roll, the engine says %s", o.Name, o.PerRoll, totals[i])
+		}
+	}
+}
+
+func demo() scenario.Scenario { return scenario.Demo().Scenarios[0] }
+
+func (h *Harness) mustType(t *testing.T, key, text string) {
+	t.Helper()
+	if !h.Type(key, text) {
+		t.Fatalf("there is no field %s", key)
+	}
+}
+
+func (h *Harness) field(t *testing.T, key string) FieldView {
+	t.Helper()
+	f, ok := h.View().Field(key)
+	if !ok {
+		t.Fatalf("there is no field %s", key)
+	}
+	return f
+}
+
+func TestFirstStartShowsTheDemoComputed(t *testing.T) {
+	h := open(t)
+	h.agrees(t, demo())
+	v := h.View()
+	if !strings.Contains(v.Headline, "EUR\u00a0211 in cash") || v.Form != "Lanternlight 500, 100 ft reel" || v.Page != "Charts" {
+		t.Errorf("%+v", v)
+	}
+	for i, view := range []*figureView{h.answer.cost, h.answer.spend} {
+		if view.image.Image == nil || blank(view.image) {
+			t.Error("chart", i, "is not drawn")
+		}
+	}
+	if strings.Contains(v.State, "unsaved") {
+		t.Error("nothing was changed, yet:", v.State)
+	}
+}
+
+func TestEverythingFollowsTyping(t *testing.T) {
+	h := open(t)
+	was := h.View().Headline
+	h.mustType(t, "offer[3].price", "250")
+	h.worker.idle()
+	h.drain()
+	s := demo()
+	s.Offers[2].Price = decimalOf("250")
+	_, _, totals := want(s)
+	v := h.View()
+	if v.Offers[2].PerRoll != totals[2] {
+		t.Errorf("the cost is %s, the engine says %s", v.Offers[2].PerRoll, totals[2])
+	}
+	if v.Headline != was {
+		t.Error("the headline changed before the typing had ended")
+	}
+	h.Settle()
+	h.agrees(t, s)
+	if v := h.View(); !strings.Contains(v.State, "unsaved") || !strings.HasPrefix(v.Title, "●") {
+		t.Error("not marked as unsaved:", v.State, v.Title)
+	}
+}
+
+// What is typed on the way to a number must leave no trace: the pattern of the months
+// would be lost if "5" were spread before "50".
+func TestTypingOnTheWayLeavesNoTrace(t *testing.T) {
+	h := open(t)
+	h.Topic("shooting", 2)
+	for _, text := range []string{"", "0", "5", "50", "508", "50"} {
+		h.mustType(t, "shooting.rolls_a_year", text)
+		h.Settle()
+	}
+	s := demo()
+	var err error
+	if s.Shooting, err = s.Shooting.Spread(decimalOf("50")); err != nil {
+		t.Fatal(err)
+	}
+	h.agrees(t, s)
+	if got := h.field(t, "shooting.rolls_per_month[6]").Text; got != s.Shooting.RollsPerMonth[5].String() {
+		t.Errorf("June has %s rolls, want %s", got, s.Shooting.RollsPerMonth[5])
+	}
+}
+
+func TestWhatCannotBeReadIsHeldBesideTheLastGoodAnswer(t *testing.T) {
+	h := open(t)
+	for key, text := range map[string]string{"offer[3].shipping": "34..5", "offer[3].discount_percent": "140", "offer[3].units": "1.5"} {
+		h.mustType(t, key, text)
+		h.Settle()
+		f := h.field(t, key)
+		if !f.Faulty || f.Text != text || !strings.HasPrefix(f.Beside, "✗") {
+			t.Errorf("%s: %+v", key, f)
+		}
+	}
+	h.agrees(t, demo())
+	for _, name := range []string{"shipping", "discount", "order"} {
+		if !strings.Contains(h.View().Status, name) {
+			t.Errorf("the status does not name %s: %s", name, h.View().Status)
+		}
+	}
+	h.mustType(t, "offer[3].shipping", "30")
+	h.mustType(t, "offer[3].discount_percent", "5")
+	h.mustType(t, "offer[3].units", "1")
+	h.Settle()
+	if v := h.View(); v.Status != "" {
+		t.Error("all is mended, but:", v.Status)
+	}
+	s := demo()
+	s.Offers[2].Shipping = decimalOf("30")
+	h.agrees(t, s)
+}
+
+func TestChoosingAnotherOfferShowsItsFormAndReceipt(t *testing.T) {
+	h := open(t)
+	h.Page(pageReceipt)
+	h.Topic("offer", 1)
+	if v := h.View(); v.Form != "Marigold 400, pack of 5 by post" || !v.Offers[1].Chosen || h.field(t, "offer[2].price").Text != "8450" {
+		t.Errorf("%+v", v)
+	}
+	c, _, _ := want(demo())
+	rows := words.Receipt(&c, 1, "en")
+	shown := h.answer.ledger.visible()
+	if len(shown) != len(rows)+1 || shown[1].home.text() != rows[0].Home || shown[1].seller.text() != rows[0].Seller {
+		t.Errorf("%d rows are shown, the receipt has %d", len(shown)-1, len(rows))
+	}
+	if h.answer.stripOf.Visible() {
+		t.Error("a pack has no strip")
+	}
+	h.Topic("offer", 2)
+	if !h.answer.stripOf.Visible() || blank(h.answer.strip.image) {
+		t.Error("the reel's strip is not drawn")
+	}
+}
+
+func TestImportChoiceAndQuote(t *testing.T) {
+	h := open(t)
+	h.pick(t, "offer[3].import", "none")
+	s := demo()
+	s.Offers[2].Import = scenario.ImportNone
+	h.agrees(t, s)
+	h.mustType(t, "rate[1].equals", "1.05")
+	h.Settle()
+	s.Rates[0].Equals = decimalOf("1.05")
+	h.agrees(t, s)
+	if got := h.current().Rates[0].Date; got != scenario.DateOf(noon) {
+		t.Error("a quote typed today is dated", got)
+	}
+}
+
+// pick chooses in a picker, as its list does.
+func (h *Harness) pick(t *testing.T, key, value string) {
+	t.Helper()
+	for _, f := range h.form.fields {
+		if f.key == key {
+			f.input.(*picker).choose(value)
+			h.Settle()
+			return
+		}
+	}
+	t.Fatalf("there is no choice %s", key)
+}
+
+func TestANewCurrencyAsksForItsQuote(t *testing.T) {
+	h := open(t)
+	h.pick(t, "offer[3].currency", "CAD")
+	if v := h.View(); v.Offers[2].PerRoll != "–" || !strings.Contains(v.Status, "CAD") {
+		t.Errorf("%+v %q", v.Offers[2], v.Status)
+	}
+	if f := h.field(t, "rate[3].equals"); f.Text != "" || f.Label != "1 CAD is" {
+		t.Errorf("%+v", f)
+	}
+	for _, text := range []string{"0", "0.", "0.6", "0.64"} {
+		h.mustType(t, "rate[3].equals", text)
+	}
+	h.Settle()
+	s := demo()
+	s.Offers[2].Currency = "CAD"
+	s.Rates = append(s.Rates, scenario.Rate{One: "CAD", Equals: decimalOf("0.64"), In: "EUR", Date: scenario.DateOf(noon), Source: typedByHand})
+	h.agrees(t, s)
+	if got := len(h.current().Rates); got != 3 {
+		t.Error(got, "quotes")
+	}
+}
+
+func TestUndoNamesAndTakesBackOneFieldAtATime(t *testing.T) {
+	h := open(t)
+	for _, text := range []string{"1", "12", "120"} {
+		h.mustType(t, "offer[3].price", text)
+	}
+	h.mustType(t, "offer[3].shipping", "40")
+	h.Settle()
+	h.Window().Canvas().Unfocus()
+	if h.menu.undo.Label != "Undo shipping" {
+		t.Error(h.menu.undo.Label)
+	}
+	h.undo()
+	h.undo()
+	h.Settle()
+	h.agrees(t, demo())
+	if v := h.View(); strings.Contains(v.State, "unsaved") || h.field(t, "offer[3].price").Text != "118.00" {
+		t.Error("undone to the start, but", v.State, h.field(t, "offer[3].price").Text)
+	}
+	h.redo()
+	h.Settle()
+	s := demo()
+	s.Offers[2].Price = decimalOf("120")
+	h.agrees(t, s)
+}
+
+func TestAddingAndRemovingWaysToBuy(t *testing.T) {
+	h := open(t)
+	h.addOffer(scenario.KindReel)
+	h.Settle()
+	v := h.View()
+	if len(v.Offers) != 4 || !v.Offers[3].Chosen || v.Form != "New reel" || v.Offers[3].PerRoll == "–" {
+		t.Fatalf("%+v", v.Offers)
+	}
+	if f := h.field(t, "offer[4].price"); !f.Focused {
+		t.Error("the price of the new reel is not entered")
+	}
+	h.Window().Canvas().Unfocus()
+	h.removeOffer()
+	h.Settle()
+	h.agrees(t, demo())
+	h.Topic("offer", 0)
+	h.removeOffer() // the baseline
+	h.Settle()
+	if s := h.current(); s.Baseline != s.Offers[0].Name || len(s.Offers) != 2 {
+		t.Error("compared with", s.Baseline)
+	}
+	h.agrees(t, h.current())
+}
+
+func TestNudgingAndKeys(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].price", "118.00")
+	box := h.Window().Canvas().Focused().(*typing)
+	box.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	h.Settle()
+	s := demo()
+	s.Offers[2].Price = decimalOf("119.00")
+	h.agrees(t, s)
+	if box.Text != "119.00" || box.SelectedText() != "119.00" {
+		t.Error(box.Text, box.SelectedText())
+	}
+}
+
+func TestRenamingKeepsTheBaseline(t *testing.T) {
+	h := open(t)
+	h.Topic("offer", 0)
+	for _, f := range h.form.fields {
+		if f.key == "offer[1].name" {
+			h.edit(f, "Corner shop")
+		}
+	}
+	h.Settle()
+	if s := h.current(); s.Baseline != "Corner shop" || s.Offers[0].Name != "Corner shop" {
+		t.Error(s.Baseline)
+	}
+}
+
+// press taps the button of the dialog that is open.
+func (h *Harness) press(t *testing.T, label string) {
+	t.Helper()
+	top := h.Window().Canvas().Overlays().Top()
+	if top == nil {
+		t.Fatalf("no dialog is open to press %q in", label)
+	}
+	for _, o := range test.LaidOutObjects(top) {
+		if b, ok := o.(*widget.Button); ok && b.Text == label {
+			test.Tap(b)
+			h.Settle()
+			return
+		}
+	}
+	t.Fatalf("the dialog has no button %q", label)
+}
+
+// answerPath types a path into the dialog that asks for one.
+func (h *Harness) answerPath(t *testing.T, path string) {
+	t.Helper()
+	box, ok := h.Window().Canvas().Focused().(*typing)
+	if !ok {
+		t.Fatal("no path is asked for")
+	}
+	box.SetText(path)
+}
+
+func TestSavingAndOpening(t *testing.T) {
+	h := open(t)
+	path := filepath.Join(t.TempDir(), "mine.toml")
+	h.mustType(t, "offer[3].price", "125.50")
+	h.save(nil)
+	h.answerPath(t, path)
+	h.press(t, "Save")
+	if v := h.View(); v.Asking || strings.Contains(v.State, "unsaved") || v.Title != "Reelworth – mine.toml" {
+		t.Fatalf("%+v", v)
+	}
+	f, faults := scenario.Read(read(t, path))
+	if len(faults) > 0 || f.Scenarios[0].Offers[2].Price.String() != "125.5" {
+		t.Error(faults, f.Scenarios[0].Offers[2].Price)
+	}
+	other := open(t)
+	other.Open(path)
+	other.Settle()
+	other.agrees(t, f.Scenarios[0])
+	if v := other.View(); v.Title != "Reelworth – mine.toml" || strings.Contains(v.State, "unsaved") {
+		t.Errorf("%+v", v)
+	}
+}
+
+func read(t *testing.T, path string) []byte {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+func write(t *testing.T, text string) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "file.toml")
+	if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	return path
+}
+
+func TestCommentsAreAskedAbout(t *testing.T) {
+	h := open(t)
+	text := "# my own words\n" + string(scenario.Write(scenario.Demo()))
+	path := write(t, text)
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	h.save(nil)
+	if !h.View().Asking || string(read(t, path)) != text {
+		t.Fatal("the comments are lost without asking")
+	}
+	h.press(t, "Save")
+	if strings.Contains(string(read(t, path)), "my own words") || string(read(t, path+".bak")) != text {
+		t.Error("the file as it was is not in the .bak")
+	}
+}
+
+func TestAFileChangedOutsideIsNotOverwritten(t *testing.T) {
+	h := open(t)
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	theirs := "schema = 1\n"
+	if err := os.WriteFile(path, []byte(theirs), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	h.save(nil)
+	h.Settle()
+	if !h.View().Asking || string(read(t, path)) != theirs {
+		t.Fatal("overwritten without asking")
+	}
+	h.press(t, "Cancel")
+	if string(read(t, path)) != theirs || !strings.Contains(h.View().State, "unsaved") {
+		t.Error("cancelled, but saved")
+	}
+	h.save(nil)
+	h.Settle()
+	h.press(t, "Overwrite")
+	if string(read(t, path)) == theirs || string(read(t, path+".bak")) != theirs {
+		t.Error("not overwritten after all")
+	}
+}
+
+func TestClosingAsksAboutUnsavedWork(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	h.close()
+	if !h.View().Asking {
+		t.Fatal("closed without asking")
+	}
+	h.press(t, "Cancel")
+	if h.View().Asking {
+		t.Error("the question stays")
+	}
+	path := filepath.Join(t.TempDir(), "kept.toml")
+	h.close()
+	h.press(t, "Save")
+	h.answerPath(t, path)
+	h.press(t, "Save")
+	if _, err := os.Stat(path); err != nil {
+		t.Error("closing with Save saved nothing:", err)
+	}
+}
+
+func TestAFileWithFaultsIsListedAndLeftAlone(t *testing.T) {
+	h := open(t)
+	text := strings.Replace(string(scenario.Write(scenario.Demo())), `price = "118.00"`, `price = 118.00`, 1)
+	text = strings.Replace(text, `home = "EUR"`, `home = "EURO"`, 1)
+	path := write(t, text)
+	h.Open(path)
+	h.Settle()
+	if v := h.View(); v.Faults != 2 {
+		t.Errorf("%d faults are listed", v.Faults)
+	}
+	if string(read(t, path)) != text {
+		t.Error("the file was changed")
+	}
+	if err := os.WriteFile(path, scenario.Write(scenario.Demo()), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	h.Open(path) // "Read it again"
+	h.Settle()
+	if h.View().Faults != 0 {
+		t.Error("mended, but still listed")
+	}
+	h.agrees(t, demo())
+}
+
+func TestWhatCannotBeOpenedIsSaid(t *testing.T) {
+	h := open(t)
+	for _, path := range []string{filepath.Join(t.TempDir(), "none.toml"), t.TempDir()} {
+		h.Open(path)
+		h.Settle()
+		if !h.View().Asking {
+			t.Error("nothing is said about", path)
+		}
+		h.press(t, "Close")
+	}
+	h.agrees(t, demo())
+}
+
+func TestExportingAChart(t *testing.T) {
+	h := open(t)
+	dir := t.TempDir()
+	for fig, name := range map[int]string{figureCost: "cost.png", figureSpend: "year.svg"} {
+		h.askExport(fig)
+		path := filepath.Join(dir, name)
+		h.answerPath(t, path)
+		h.press(t, "Export")
+		if info, err := os.Stat(path); err != nil || info.Size() < 5000 {
+			t.Error(name, err)
+		}
+	}
+	h.askExport(figureCost)
+	h.answerPath(t, filepath.Join(dir, "nowhere", "cost.png"))
+	h.press(t, "Export")
+	if !h.View().Asking {
+		t.Error("a folder that is not there was taken")
+	}
+}
+
+func TestCommandsWaitWhileADialogIsOpen(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	h.close()
+	h.menu.undo.Action()
+	if h.current().Offers[2].Price.String() != "99" {
+		t.Error("undone under an open dialog")
+	}
+}
+
+func TestThemesReachEveryColour(t *testing.T) {
+	h := open(t)
+	for _, theme := range palette.Themes {
+		h.SetTheme(theme.Name)
+		img := h.Window().Canvas().Capture()
+		if got := color.NRGBAModel.Convert(img.At(3, 3)); got != color.NRGBA(theme.Ground) {
+			t.Errorf("%s: the ground is %v", theme.Name, got)
+		}
+		x, y := 640, 780
+		if got := color.NRGBAModel.Convert(img.At(x, y)); got != color.NRGBA(theme.Ground) {
+			t.Errorf("%s: the chart's ground is %v", theme.Name, got)
+		}
+	}
+}

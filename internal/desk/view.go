@@ -1,0 +1,62 @@
+package desk
+
+// View is what a person reads off the window, for tests that must not look at pixels.
+type View struct {
+	Title, Headline, Under, Status, State string
+	Form                                  string // its title
+	Offers                                []OfferView
+	Fields                                []FieldView
+	Page                                  string
+	Asking                                bool // a dialog or a list is open
+	Faults                                int  // listed in the place of the columns
+}
+
+// OfferView is a way to buy in the left column.
+type OfferView struct {
+	Name, PerRoll, Under string
+	Chosen               bool
+}
+
+// FieldView is a field of the form.
+type FieldView struct {
+	Key, Label, Text, Beside string
+	Faulty, Focused          bool
+}
+
+// View reads the window. Call it on the interface thread.
+func (d *Desk) View() View {
+	v := View{
+		Title: d.win.Title(), Headline: d.answer.headline.text(), Under: d.answer.under.text(),
+		Status: d.answer.status.text(), State: d.ways.state.text(), Form: d.form.head.text(),
+		Page: d.answer.tabs.pages[d.answer.tabs.at].name, Asking: d.win.Canvas().Overlays().Top() != nil,
+	}
+	if d.faults != nil {
+		v.Faults = d.faults.count
+	}
+	for _, c := range d.ways.offers {
+		v.Offers = append(v.Offers, OfferView{c.name.text(), c.total.text(), c.under.text(), c.chosen})
+	}
+	focused := d.win.Canvas().Focused()
+	for _, f := range d.form.fields {
+		fv := FieldView{Key: f.key, Label: f.row.label.text(), Beside: f.row.meaning.text(), Faulty: f.held != ""}
+		switch in := f.input.(type) {
+		case *textBox:
+			fv.Text = in.entry.Text
+		case *picker:
+			fv.Text = in.shown()
+		}
+		fv.Focused = focused != nil && focused == f.focus
+		v.Fields = append(v.Fields, fv)
+	}
+	return v
+}
+
+// Field is the field with that key.
+func (v View) Field(key string) (FieldView, bool) {
+	for _, f := range v.Fields {
+		if f.Key == key {
+			return f, true
+		}
+	}
+	return FieldView{}, false
+}

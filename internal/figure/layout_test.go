@@ -26,7 +26,7 @@ func figures(c *compare.Comparison, chosen string, w, h float64, s Style) map[st
 }
 
 // checkLayout fails where two texts overlap or one leaves the canvas.
-func checkLayout(t *testing.T, name string, d *Drawing) {
+func checkLayout(t failing, name string, d *Drawing) {
 	t.Helper()
 	texts := d.Texts()
 	canvas := Rect{-0.5, -0.5, d.W + 1, d.H + 1}
@@ -192,4 +192,10 @@ func TestTotalsKeepOffTheDottedLine(t *testing.T) {
 			}
 		}
 	}
+}
+
+// failing is a test, or a test of drawn cases.
+type failing interface {
+	Helper()
+	Errorf(format string, args ...any)
 }

@@ -16,11 +16,15 @@ import (
 func main() {
 	a := app.NewWithID("org.reelworth.desk")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
-	d := desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now})
+	d := newDesk(a)
 	if len(os.Args) > 1 {
 		d.Open(os.Args[1])
 	}
 	d.Window().ShowAndRun()
+}
+
+func newDesk(a fyne.App) *desk.Desk {
+	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now})
 }
 
 // numbers is how the user writes numbers, by the system's settings.

@@ -1,5 +1,7 @@
 package desk
 
+import "fyne.io/fyne/v2"
+
 // View is what a person reads off the window, for tests that must not look at pixels.
 type View struct {
 	Title, Headline, Under, Status, State string
@@ -59,4 +61,17 @@ func (v View) Field(key string) (FieldView, bool) {
 		}
 	}
 	return FieldView{}, false
+}
+
+// Where is the middle of a field, in the window's units; negative where it is not on the
+// screen.
+func (d *Desk) Where(key string) (x, y float32) {
+	for _, f := range d.form.fields {
+		if f.key == key && f.row.Visible() {
+			at := fyne.CurrentApp().Driver().AbsolutePositionForObject(f.input)
+			size := f.input.Size()
+			return at.X + size.Width/2, at.Y + size.Height/2
+		}
+	}
+	return -1, -1
 }

@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"image/color"
 	"math"
 
 	"reelworth/internal/palette"
@@ -29,7 +30,7 @@ func (ch *costChart) bars() {
 }
 
 // twoLines is the height from which on a name beside its bar may take two lines.
-const twoLines = 28
+const twoLines = 30
 
 func (ch *costChart) rowName(r *costRow) {
 	f, t := ch.nameFace(*r), ch.style.Theme
@@ -45,12 +46,24 @@ func (ch *costChart) rowName(r *costRow) {
 			return
 		}
 		f.size = smallFace.size
-		for i, line := range f.wrap(name, room, 2) {
-			ch.write(f, 0, middle-2.5+13*float64(i), line, colour)
-		}
+		ch.writeTwo(f, middle, f.wrap(name, room, 2), colour)
 		return
 	}
 	ch.write(f, 0, r.y-5, f.fit(name, ch.W), colour)
+}
+
+// writeTwo sets two lines, or one, about a middle.
+func (ch *costChart) writeTwo(f face, middle float64, lines []string, colour color.NRGBA) {
+	pitch, up := 13.0, 0.0
+	if len(lines) == 2 {
+		_, below := f.ink(lines[0])
+		above, _ := f.ink(lines[1])
+		pitch = max(pitch, below+above+1)
+		up = pitch / 2
+	}
+	for i, line := range lines {
+		ch.write(f, 0, middle+f.size*0.36-up+pitch*float64(i), line, colour)
+	}
 }
 
 // segments draws a row's parts from the zero line, the negative ones to its left.

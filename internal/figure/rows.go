@@ -31,7 +31,7 @@ const (
 
 // CostHeight is the height at which n offers have a comfortable row each, in pixels,
 // when title and legend take a line each.
-func CostHeight(n int) float64 { return 44 + float64(n)*tallestRow + compareLabel }
+func CostHeight(n int) float64 { return 52 + float64(n)*tallestRow + compareLabel }
 
 // planRows shares out the space between top and bottom.
 func planRows(n int, top, bottom, tallest float64, compares bool) rowPlan {

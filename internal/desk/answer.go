@@ -28,6 +28,9 @@ type answerColumn struct {
 	stripOf  *fyne.Container
 	notes    *fyne.Container
 	locale   func() locale
+
+	shown *answer // what the pages are about
+	offer int     // whose receipt it is
 }
 
 // The pages of the answer.
@@ -50,7 +53,10 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	a.receipt = inset(newStack(0, 0, a.ledger, a.stripOf), 0, 6, 14, 12)
 	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
 	charts := fyne.NewContainerWithLayout(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
-	a.tabs = newTabs(redraw,
+	a.tabs = newTabs(func() {
+		a.fill()
+		redraw()
+	},
 		tab{"Charts", charts},
 		tab{"Receipt", container.NewVScroll(a.receipt)},
 		tab{"Notes", container.NewVScroll(a.notes)},
@@ -78,22 +84,41 @@ func strong(h words.Headline) []span {
 // show puts up everything but the headline, which settles later.
 func (a *answerColumn) show(an *answer, offer int) {
 	c := an.comparison
+	a.shown, a.offer = an, offer
 	a.cost.show(an.pictures[figureCost])
 	a.spend.show(an.pictures[figureSpend])
+	a.strip.show(an.pictures[figureStrip])
+	a.tabs.rename(pageNotes, notesName(c))
+	if l := a.charts(); l.offers(len(c.Offers)) {
+		a.tabs.Refresh()
+	}
+	a.fill()
+}
+
+// fill brings the page in sight up to date; the others wait until they are.
+func (a *answerColumn) fill() {
+	if a.shown == nil {
+		return
+	}
+	switch a.tabs.at {
+	case pageReceipt:
+		a.itemise(a.shown.comparison, a.offer)
+	case pageNotes:
+		a.note(a.shown.comparison)
+	}
+}
+
+// itemise puts up the receipt of an offer.
+func (a *answerColumn) itemise(c *compare.Comparison, offer int) {
 	seller, home := words.ReceiptColumns(c, offer)
 	a.ledger.show(seller, home, words.Receipt(c, offer, a.locale()))
 	isReel := offer < len(c.Offers) && c.Offers[offer].Fault == nil && c.Offers[offer].Kind == scenario.KindReel
 	if isReel {
 		a.stripOf.Show()
-		a.strip.show(an.pictures[figureStrip])
 	} else {
 		a.stripOf.Hide()
 	}
 	a.receipt.Refresh()
-	a.note(c)
-	if l := a.charts(); l.offers(len(c.Offers)) {
-		a.tabs.Refresh()
-	}
 }
 
 func (a *answerColumn) charts() *chartsLayout {
@@ -112,12 +137,15 @@ func (a *answerColumn) note(c *compare.Comparison) {
 	if len(a.notes.Objects) == 0 {
 		a.notes.Add(newProse(sizeText, span{text: "Nothing to point out.", color: colMuted}))
 	}
-	name := "Notes"
-	if n := len(a.notes.Objects); len(c.Warnings) > 0 || len(c.Verdict.LeftOut) > 0 {
-		name = fmt.Sprintf("Notes (%d)", n)
-	}
-	a.tabs.rename(pageNotes, name)
 	a.notes.Refresh()
+}
+
+// notesName is the page's name with how many notes there are.
+func notesName(c *compare.Comparison) string {
+	if n := len(c.Warnings) + len(c.Verdict.LeftOut); n > 0 {
+		return fmt.Sprintf("Notes (%d)", n)
+	}
+	return "Notes"
 }
 
 // without says what is not part of the answer: fields held back, offers left out.

@@ -27,6 +27,12 @@ type prose struct {
 	minLines int       // room kept even when the text is shorter
 	centred  bool      // vertically
 	sizes    []float32 // to try, largest first, until the text fits its lines
+
+	last struct { // the last wrap, which is asked for many times
+		width, size float32
+		maxLines    int
+		lines       [][]span
+	}
 }
 
 func newProse(size float32, spans ...span) *prose {
@@ -65,6 +71,7 @@ func (p *prose) set(spans ...span) {
 		return
 	}
 	p.spans = spans
+	p.last.lines = nil
 	p.Refresh()
 }
 
@@ -90,7 +97,7 @@ func (p *prose) text() string {
 }
 
 func (p *prose) lineHeight() float32 {
-	return fyne.MeasureText("Mg", p.size, fyne.TextStyle{}).Height
+	return lineHeight(p.size)
 }
 
 // shrinking tries smaller sizes for a text that would not fit the room of its lines.
@@ -119,7 +126,7 @@ func (p *prose) fit(width float32) {
 
 func (p *prose) heightFor(width float32) float32 {
 	if len(p.sizes) > 0 {
-		return float32(p.minLines) * fyne.MeasureText("Mg", p.sizes[0], fyne.TextStyle{}).Height
+		return float32(p.minLines) * lineHeight(p.sizes[0])
 	}
 	n := max(len(p.wrap(width)), p.minLines, 1)
 	return float32(n) * p.lineHeight()
@@ -151,6 +158,13 @@ type word struct {
 
 // wrap breaks the text into lines of at most width.
 func (p *prose) wrap(width float32) [][]span {
+	if l := &p.last; l.lines == nil || l.width != width || l.size != p.size || l.maxLines != p.maxLines {
+		l.width, l.size, l.maxLines, l.lines = width, p.size, p.maxLines, p.breakLines(width)
+	}
+	return p.last.lines
+}
+
+func (p *prose) breakLines(width float32) [][]span {
 	space := measure(" ", p.size, false)
 	var lines [][]span
 	var line []span
@@ -246,10 +260,6 @@ func (p *prose) words() []word {
 		}
 	}
 	return words
-}
-
-func measure(text string, size float32, bold bool) float32 {
-	return fyne.MeasureText(text, size, fyne.TextStyle{Bold: bold}).Width
 }
 
 func spanWidth(line []span, size float32) float32 {

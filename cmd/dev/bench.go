@@ -3,23 +3,20 @@ package main
 import (
 	"fmt"
 	"io"
-	"math"
 	"os"
 	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"text/tabwriter"
-	"time"
 )
 
 // figure is one benchmark's result: the median of its runs.
 type figure struct {
 	pkg, name string
-	each      time.Duration // one operation
-	nanos     float64       // the same, below a nanosecond too
-	bytes     float64       // allocated by one operation
-	allocs    float64       // allocations of one operation
+	nanos     float64 // one operation; for a probe, its longest wait
+	bytes     float64 // allocated by one operation
+	allocs    float64 // allocations of one operation
 }
 
 // runBenchmarks runs all benchmarks three times, one after the other, and prints
@@ -33,6 +30,7 @@ func runBenchmarks() int {
 	out, err := cmd.Output()
 	figures := readFigures(string(out))
 	writeFigures(os.Stdout, figures)
+	writeSums(os.Stdout, figures)
 	writePairs(os.Stdout, figures)
 	if err != nil {
 		fmt.Fprintf(os.Stderr, "\ndev: not every benchmark ran: %v\n%s", err, complaints(string(out)))
@@ -99,7 +97,7 @@ func readFigure(line string) (figure, bool) {
 		}
 		switch fields[i+1] {
 		case "ns/op":
-			f.nanos, f.each, timed = value, time.Duration(math.Round(value)), true
+			f.nanos, timed = value, true
 		case "B/op":
 			f.bytes = value
 		case "allocs/op":
@@ -156,17 +154,37 @@ func verdict(f figure) string {
 	if !has {
 		return ""
 	}
+	return a.judge(f.nanos)
+}
+
+// judge says whether a time in nanoseconds meets the aim.
+func (a aim) judge(nanos float64) string {
 	word := "met"
-	if f.each >= a.below {
+	if nanos >= float64(a.below) {
 		word = "MISSED"
 	}
 	return fmt.Sprintf("%s: below %s (%s)", word, spellShort(float64(a.below)), a.why)
 }
 
+// writeSums prints the aims of several benchmarks together, if all are there.
+func writeSums(w io.Writer, figures []figure) {
+	for _, s := range sums {
+		whole, all := 0.0, true
+		for _, name := range s.names {
+			f, ok := named(figures, name)
+			whole, all = whole+f.nanos, all && ok
+		}
+		if all {
+			names := strings.ReplaceAll(strings.Join(s.names, " + "), "Benchmark", "")
+			fmt.Fprintf(w, "\n%s: %s, %s\n", names, spellShort(whole), s.judge(whole))
+		}
+	}
+}
+
 // writePairs prints the ratios within this run whose two figures are there.
 func writePairs(w io.Writer, figures []figure) {
 	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(table, "\nratios within this run")
+	fmt.Fprintln(table, "\nratios within this run\t\t")
 	for _, p := range pairs {
 		over, ok := named(figures, p.over)
 		base, also := named(figures, p.base)

@@ -3,7 +3,6 @@ package main
 import (
 	"strings"
 	"testing"
-	"time"
 )
 
 const someFigures = `goos: linux
@@ -12,11 +11,13 @@ pkg: reelworth/cmd/dev
 BenchmarkCalibration-2         	     556	    400000 ns/op	       0 B/op	       0 allocs/op
 pkg: reelworth/internal/compare
 cpu: some processor
-BenchmarkCompare/6x12-2         	    1234	    900000 ns/op	   45678 B/op	     321 allocs/op
-BenchmarkCompare/6x12-2         	    1300	    700000 ns/op	   45678 B/op	     321 allocs/op
-BenchmarkCompare/6x12-2         	    1250	    800000 ns/op	   45678 B/op	     321 allocs/op
-BenchmarkCompare/6x60-2         	     400	   8000000 ns/op
-BenchmarkRead1000               	       2	 600000000 ns/op	 12.5 MB/s
+BenchmarkCompare/6_offers,_12_months-2         	    1234	    900000 ns/op	   45678 B/op	     321 allocs/op
+BenchmarkCompare/6_offers,_12_months-2         	    1300	    700000 ns/op	   45678 B/op	     321 allocs/op
+BenchmarkCompare/6_offers,_12_months-2         	    1250	    800000 ns/op	   45678 B/op	     321 allocs/op
+BenchmarkCompare/6_offers,_60_months-2         	     400	   8000000 ns/op
+BenchmarkRead1000               	       2	 300000000 ns/op	 12.5 MB/s
+BenchmarkWrite1000-2            	       2	 250000000 ns/op
+BenchmarkProbe-2                	       1	   6000000 ns/op
 BenchmarkBroken-2
 PASS
 ok  	reelworth/internal/compare	4.2s
@@ -24,11 +25,11 @@ ok  	reelworth/internal/compare	4.2s
 
 func TestFiguresAreMediansWithTheirPackage(t *testing.T) {
 	figures := readFigures(someFigures)
-	if len(figures) != 4 {
-		t.Fatalf("%d figures, want 4: %+v", len(figures), figures)
+	if len(figures) != 6 {
+		t.Fatalf("%d figures, want 6: %+v", len(figures), figures)
 	}
-	f, ok := named(figures, "BenchmarkCompare/6x12")
-	if !ok || f.each != 800*time.Microsecond || f.allocs != 321 || f.bytes != 45678 || f.pkg != "internal/compare" {
+	f, ok := named(figures, "BenchmarkCompare/6_offers,_12_months")
+	if !ok || f.nanos != 800_000 || f.allocs != 321 || f.bytes != 45678 || f.pkg != "internal/compare" {
 		t.Errorf("got %+v", f)
 	}
 }
@@ -43,21 +44,34 @@ func TestAFigureBelowANanosecondKeepsItsTime(t *testing.T) {
 func TestTheTableSaysWhichAimsAreMet(t *testing.T) {
 	var w strings.Builder
 	writeFigures(&w, readFigures(someFigures))
-	for name, part := range map[string]string{"Compare/6x12": "met: below 1 ms", "Read1000": "MISSED: below 500 ms"} {
+	for name, part := range map[string]string{"Compare/6_offers,_12_months": "met: below 1 ms", "Probe": "MISSED: below 5 ms"} {
 		if line := lineWith(w.String(), name); !strings.Contains(line, part) {
 			t.Errorf("%s: %q lacks %q", name, line, part)
 		}
 	}
 	// 800 µs are twice the calibration's 400 µs.
-	if line := lineWith(w.String(), "Compare/6x12"); !strings.Contains(line, "800 µs  2 ") {
+	if line := lineWith(w.String(), "Compare/6_offers,_12_months"); !strings.Contains(line, "800 µs  2 ") {
 		t.Errorf("the multiple of the calibration is not 2: %q", line)
+	}
+}
+
+func TestAnAimForSeveralTogetherIsTheirSum(t *testing.T) {
+	var w strings.Builder
+	writeSums(&w, readFigures(someFigures))
+	if want := "Read1000 + Write1000: 550 ms, MISSED: below 500 ms"; !strings.Contains(w.String(), want) {
+		t.Errorf("got %q, want %q in it", w.String(), want)
+	}
+	w.Reset()
+	writeSums(&w, readFigures("BenchmarkRead1000 2 300000000 ns/op\n"))
+	if w.Len() > 0 {
+		t.Errorf("half of a sum is told: %s", w.String())
 	}
 }
 
 func TestRatiosAreTakenWithinTheRun(t *testing.T) {
 	var w strings.Builder
 	writePairs(&w, readFigures(someFigures))
-	if line := lineWith(w.String(), "6x60"); !strings.Contains(line, "10.00") || !strings.Contains(line, "MISSED: at most 8") {
+	if line := lineWith(w.String(), "6_offers,_60_months"); !strings.Contains(line, "10.00") || !strings.Contains(line, "MISSED: at most 8") {
 		t.Errorf("got %q", line)
 	}
 	if strings.Contains(w.String(), "Figure") {

@@ -46,7 +46,7 @@ func allSteps(lacking []need) ([]step, error) {
 	if err != nil {
 		return nil, err
 	}
-	targets, listed := fuzzTargets()
+	targets, told, errs := fuzzTargets()
 	steps := []step{
 		{name: "form: gofmt", do: checkForm},
 		{name: "walls: who may import whom", do: func() (report, []error) {
@@ -61,7 +61,7 @@ func allSteps(lacking []need) ([]step, error) {
 		{name: "races: " + strings.Join(among(all, raced), " "), cannot: without(lacking, buildNeeds[:2]), do: func() (report, []error) {
 			return goTest(goWindow, fresh(append([]string{"-race", "-tags", headlessTags}, among(all, raced)...)...)...)
 		}},
-		{name: "fuzz targets", do: func() (report, []error) { return report{brief: fmt.Sprintf("%d found\n", len(targets))}, listed }},
+		{name: "fuzz targets, listed", do: func() (report, []error) { return told, errs }},
 	}
 	for _, t := range targets {
 		steps = append(steps, step{name: fmt.Sprintf("fuzz %s, %s of %s", fuzzTime, t.name, t.pkg), do: t.fuzz})

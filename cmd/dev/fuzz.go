@@ -13,14 +13,16 @@ const fuzzTime = "5s"
 // fuzzTarget is one fuzz test, of one package.
 type fuzzTarget struct{ pkg, name string }
 
-// fuzzTargets asks every package's tests for the fuzz targets among them.
-func fuzzTargets() ([]fuzzTarget, []error) {
-	out, err := goHeadless("test", "-tags", headlessTags, "-list", "^Fuzz", "./...").CombinedOutput()
-	targets := readTargets(string(out))
-	if err != nil {
-		return targets, []error{fmt.Errorf("listing the fuzz targets: %w\n%s", err, out)}
+// fuzzTargets asks every package's tests for the fuzz targets among them; the
+// report and the errors are those of the asking.
+func fuzzTargets() ([]fuzzTarget, report, []error) {
+	told, errs := plain(goHeadless("test", "-tags", headlessTags, "-list", "^Fuzz", "./..."))
+	targets := readTargets(told.full)
+	told.brief = fmt.Sprintf("%d found\n", len(targets))
+	if len(errs) == 0 && len(targets) == 0 {
+		errs = []error{fmt.Errorf("there are none, and there should be")}
 	}
-	return targets, nil
+	return targets, told, errs
 }
 
 // readTargets reads the output of go test -list: a package's targets come

@@ -5,7 +5,9 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"os/exec"
+	"slices"
 	"strings"
 )
 
@@ -69,15 +71,17 @@ func (r *testRun) take(e event, output map[string]string, blamed map[string]bool
 	key, name := e.Package+" "+e.Test, short(e.Package)+"."+e.Test
 	switch e.Action {
 	case "output":
-		output[key] += e.Output
 		if e.Test == "" && (strings.HasPrefix(e.Output, "ok  \t") || strings.HasPrefix(e.Output, "FAIL\t")) {
 			r.closing = append(r.closing, e.Output)
+			return
 		}
+		output[key] += e.Output
 	case "build-output":
 		r.said = append(r.said, e.Output)
 	case "pass":
 		if e.Test != "" {
 			r.run++
+			delete(output, key)
 		}
 	case "fail":
 		if e.Test != "" {
@@ -85,18 +89,32 @@ func (r *testRun) take(e event, output map[string]string, blamed map[string]bool
 			blamed[e.Package] = true
 			r.failed = append(r.failed, name)
 			r.said = append(r.said, output[key])
-		} else {
-			if !blamed[e.Package] {
-				r.failed = append(r.failed, short(e.Package))
-			}
-			r.said = append(r.said, output[key])
+			delete(output, key)
+			return
 		}
+		if !blamed[e.Package] {
+			r.failed = append(r.failed, short(e.Package))
+		}
+		r.said = append(r.said, unfinished(output, e.Package))
 	case "skip":
+		defer delete(output, key)
 		// A fuzz target skips inputs that are not its business: that is no gap.
 		if e.Test != "" && !strings.HasPrefix(e.Test, "Fuzz") {
 			r.skipped = append(r.skipped, name+": "+skipReason(output[key]))
 		}
 	}
+}
+
+// unfinished gives what a failed package said itself, and what those of its tests
+// said that never ended: a panic or a time limit cuts them off.
+func unfinished(output map[string]string, pkg string) string {
+	var said strings.Builder
+	for _, key := range slices.Sorted(maps.Keys(output)) {
+		if strings.HasPrefix(key, pkg+" ") {
+			said.WriteString(output[key])
+		}
+	}
+	return said.String()
 }
 
 // skipReason takes from a skipped test's output the line it gave as its reason.

@@ -28,6 +28,9 @@ const someEvents = `{"Action":"start","Package":"reelworth/internal/film"}
 {"Action":"output","Package":"reelworth/internal/exact","Output":"FAIL\treelworth/internal/exact [build failed]\n"}
 {"Action":"fail","Package":"reelworth/internal/exact","Elapsed":0}
 {"Action":"skip","Package":"reelworth/internal/palette","Elapsed":0}
+{"Action":"output","Package":"reelworth/internal/words","Test":"TestEndless","Output":"panic: test timed out after 8m0s\n"}
+{"Action":"output","Package":"reelworth/internal/words","Output":"FAIL\treelworth/internal/words\t480.0s\n"}
+{"Action":"fail","Package":"reelworth/internal/words","Elapsed":480}
 no event at all
 `
 
@@ -36,17 +39,20 @@ func TestEventsAreRead(t *testing.T) {
 	if r.run != 2 {
 		t.Errorf("%d tests counted, 2 ran", r.run)
 	}
-	if want := []string{"internal/money.TestBad", "internal/exact"}; !slices.Equal(r.failed, want) {
+	if want := []string{"internal/money.TestBad", "internal/exact", "internal/words"}; !slices.Equal(r.failed, want) {
 		t.Errorf("failed: %v, want %v", r.failed, want)
 	}
 	if want := []string{"internal/film.TestSkips: a_test.go:9: no reader of PDF"}; !slices.Equal(r.skipped, want) {
 		t.Errorf("skipped: %v, want %v", r.skipped, want)
 	}
 	told := r.report()
-	for _, part := range []string{"1 is not 2", "undefined: x", "no event at all", "FAIL\treelworth/internal/money"} {
+	for _, part := range []string{"1 is not 2", "undefined: x", "timed out", "no event at all", "FAIL\treelworth/internal/money"} {
 		if !strings.Contains(told.full, part) {
 			t.Errorf("the full report lacks %q:\n%s", part, told.full)
 		}
+	}
+	if strings.Count(told.full, "FAIL\treelworth/internal/money") != 1 {
+		t.Error("a package's closing line is told twice")
 	}
 	if strings.Contains(told.full, "quiet") {
 		t.Error("a passing test's words are in the full report")

@@ -19,6 +19,8 @@ type disk interface {
 	create(path string, mode fs.FileMode) (file, error) // fails where path is there
 	replace(from, to string) error
 	syncFolder(path string) error
+	own(path string) (*os.File, error)                              // made, and locked while the process lives
+	ifAbandoned(path string, do func()) (abandoned bool, err error) // do is called if so
 }
 
 type file interface {

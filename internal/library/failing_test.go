@@ -13,6 +13,7 @@ import (
 
 // failing is a disk that fails where it is told to.
 type failing struct {
+	realDisk
 	onCreate, onReplace func(path string) error
 	onWrite, onSync     error
 }
@@ -40,8 +41,6 @@ func (d failing) replace(from, to string) error {
 	}
 	return realDisk{}.replace(from, to)
 }
-
-func (failing) syncFolder(path string) error { return realDisk{}.syncFolder(path) }
 
 func (f failingFile) Write(b []byte) (int, error) {
 	if f.onWrite != nil {
@@ -117,7 +116,10 @@ func TestARealFullDiskIsToldAsOne(t *testing.T) {
 }
 
 // noting is a disk that writes down what it is asked to do.
-type noting struct{ did *[]string }
+type noting struct {
+	realDisk
+	did *[]string
+}
 
 type notingFile struct {
 	file
@@ -150,7 +152,7 @@ func (f notingFile) Close() error                { f.note("close"); return f.fil
 func TestEverythingIsOnTheDiskBeforeTheOldFileGoes(t *testing.T) {
 	d := saved(t, one)
 	var did []string
-	d.disk = noting{&did}
+	d.disk = noting{did: &did}
 	if err := d.Save(titled("two"), Options{}); err != nil {
 		t.Fatal(err)
 	}

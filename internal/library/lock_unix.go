@@ -1,0 +1,74 @@
+//go:build !windows
+
+package library
+
+import (
+	"errors"
+	"os"
+	"syscall"
+)
+
+// own makes a file that is this process's until it ends. flock, and not fcntl: the
+// latter would not keep two windows of one process apart, and is lost when the file is
+// closed anywhere in it.
+func (realDisk) own(path string) (*os.File, error) {
+	for range 100 {
+		f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE|os.O_EXCL, 0o600)
+		if err != nil {
+			return nil, err
+		}
+		// Waits for one who is just looking whether the file is abandoned, and may
+		// remove it for that. Without locks the process number in the name must do.
+		_ = flock(f, syscall.LOCK_EX)
+		if (&lock{path, f}).inPlace() {
+			return f, nil
+		}
+		f.Close()
+	}
+	return nil, &os.PathError{Op: "lock", Path: path, Err: syscall.EAGAIN}
+}
+
+// ifAbandoned calls do if nobody holds the file, while nobody can. It takes a shared
+// lock, so that two who look do not take each other for the owner.
+func (realDisk) ifAbandoned(path string, do func()) (bool, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return false, err
+	}
+	defer f.Close()
+	err = flock(f, syscall.LOCK_SH|syscall.LOCK_NB)
+	if errors.Is(err, syscall.EWOULDBLOCK) {
+		return false, nil
+	}
+	if err != nil {
+		return false, err
+	}
+	do()
+	_ = flock(f, syscall.LOCK_UN)
+	return true, nil
+}
+
+// letGo removes an owned file and ends the ownership, in this order so that nobody
+// takes it for a dead one. The lock is given up by name, not only by closing: a child
+// process just being started may hold a copy of the file.
+func letGo(f *os.File, path string) {
+	if (&lock{path, f}).inPlace() {
+		os.Remove(path)
+	}
+	_ = flock(f, syscall.LOCK_UN)
+	f.Close()
+}
+
+func flock(f *os.File, how int) error {
+	for {
+		if err := syscall.Flock(int(f.Fd()), how); err != syscall.EINTR {
+			return err
+		}
+	}
+}
+
+// running says whether there is a process of that number.
+func running(process int) bool {
+	err := syscall.Kill(process, 0)
+	return err == nil || err == syscall.EPERM
+}

@@ -39,11 +39,14 @@ func runBenchmarks() int {
 	return 0
 }
 
+// ordinary are the lines of a benchmark run in which nothing went wrong.
+var ordinary = regexp.MustCompile(`^(Benchmark|ok  \t|\?   \t|goos: |goarch: |pkg: |cpu: |PASS$)`)
+
 // complaints drops from a benchmark run's output what the table shows already.
 func complaints(output string) string {
 	var kept strings.Builder
 	for _, line := range strings.Split(output, "\n") {
-		if !strings.HasPrefix(line, "Benchmark") && !strings.HasPrefix(line, "ok  \t") && !strings.HasPrefix(line, "?   \t") {
+		if !ordinary.MatchString(line) {
 			kept.WriteString(line + "\n")
 		}
 	}

@@ -24,7 +24,9 @@ func provide(needs []need, w io.Writer) []need {
 		if err := installWithApt(packagesFor(with, lacking), asRoot, w); err != nil {
 			fmt.Fprintf(w, "That did not work: %v.\n", err)
 		}
-		lacking = missing(needs)
+		if lacking = missing(needs); len(lacking) > 0 {
+			fmt.Fprintf(w, "Still lacking: %s.\n", inWords(lacking))
+		}
 	}
 	if len(lacking) > 0 {
 		fmt.Fprintf(w, "To install it:\n\n    %s\n\n", installHint(runtime.GOOS, with, lacking))

@@ -43,10 +43,11 @@ func (l *lock) inPlace() bool {
 	return err == nil && os.SameFile(mine, there)
 }
 
-// free removes the file and lets go of it. A nil lock is free.
+// free removes the file and lets go of it. A nil lock is free, and so is a free one.
 func (l *lock) free() {
-	if l != nil {
+	if l != nil && l.file != nil {
 		letGo(l.file, l.path)
+		l.file = nil
 	}
 }
 

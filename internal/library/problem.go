@@ -43,7 +43,8 @@ func (e *AlreadyThere) Error() string {
 	return e.Path + ": a file of this name is there already; choose another name, or overwrite it"
 }
 
-// problem puts a system's error into words; done is "opened" or "saved".
+// problem puts a system's error into words; done is "opened", "saved", "kept"
+// or "removed".
 func problem(done, path string, err error) error {
 	var p *Problem
 	if err == nil || errors.As(err, &p) {
@@ -56,7 +57,7 @@ func problem(done, path string, err error) error {
 		p.Wrong, p.Remedy = "the disk is full, so the file was not "+done+" and is as it was", "make room, or save elsewhere"
 	case errors.Is(err, syscall.EROFS):
 		p.Wrong, p.Remedy = "the disk is read-only, so the file was not "+done, "save under another name elsewhere"
-	case errors.Is(err, fs.ErrPermission) && done == "saved":
+	case errors.Is(err, fs.ErrPermission) && done != "opened":
 		p.Wrong, p.Remedy = "there is no permission to write in "+folder, "save under another name elsewhere"
 	case errors.Is(err, fs.ErrPermission):
 		p.Wrong, p.Remedy = "there is no permission to read it", "ask its owner, or change its permissions"
@@ -72,6 +73,9 @@ func problem(done, path string, err error) error {
 		p.Wrong, p.Remedy = "a part of the path is a file, not a folder", "check the path"
 	default:
 		p.Wrong, p.Remedy = "the file could not be "+done+" ("+plain(err)+")", "try again, or choose another place"
+	}
+	if done == "removed" {
+		p.Remedy = "remove it by hand"
 	}
 	return p
 }

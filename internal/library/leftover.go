@@ -1,0 +1,199 @@
+package library
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"reelworth/internal/scenario"
+)
+
+// Leftover is unsaved work of a window that did not end as it should. To take it up:
+// show File, Keep it in this window's own recovery, and only then Discard it.
+type Leftover struct {
+	// Path is the user's file, "" for none.
+	Path string
+	// When it was last written down.
+	When time.Time
+	// File is the work, Faults what of it could not be read.
+	File   scenario.File
+	Faults []scenario.Fault
+	// OnDisk says how the user's file stands to the work now.
+	OnDisk Standing
+	// Recovery is the recovery file itself. A person can read and mend it.
+	Recovery string
+	// Damaged is what is wrong with the recovery file, a *Problem; nil if nothing is.
+	// File is then what could still be read.
+	Damaged error
+
+	opened stamp             // the user's file, as the window had opened it
+	hash   [sha256.Size]byte // of the recovery file; zero where it could not be read
+	disk   disk
+}
+
+// Leftovers finds the unsaved work of windows that are no more, the newest first. What
+// belongs to a living window is none. Damaged recovery files are listed too; nothing
+// is removed but empty-handed locks and halves of files that were being written.
+// Errors are *Problem.
+func (r *Recovery) Leftovers() ([]Leftover, error) {
+	locks, err := namesIn(r.dir, unsavedStart, lockEnd)
+	if err != nil {
+		return nil, problem("opened", r.dir, err)
+	}
+	names, err := namesIn(r.dir, unsavedStart, unsavedEnd)
+	if err != nil {
+		return nil, problem("opened", r.dir, err)
+	}
+	var list []Leftover
+	for _, name := range names {
+		if r.isDead(name, nil) {
+			list = append(list, readLeftover(filepath.Join(r.dir, name+unsavedEnd), r.disk))
+		}
+	}
+	for _, name := range locks {
+		if !slices.Contains(names, name) {
+			r.isDead(name, func() { r.tidy(name) })
+		}
+	}
+	slices.SortStableFunc(list, func(a, b Leftover) int { return b.When.Compare(a.When) })
+	return list, nil
+}
+
+// isDead says whether the window of that name is no more, and calls do if so.
+func (r *Recovery) isDead(name string, do func()) bool {
+	process, _ := processIn(name, unsavedStart)
+	return ifDead(r.disk, filepath.Join(r.dir, name+lockEnd), process, do)
+}
+
+// tidy removes what a dead window left that holds no work: its lock, and the file it
+// was writing when it died.
+func (r *Recovery) tidy(name string) {
+	removeHalves(filepath.Join(r.dir, name+unsavedEnd))
+	os.Remove(filepath.Join(r.dir, name+lockEnd))
+}
+
+// removeHalves removes files that were being written to take the place of path.
+func removeHalves(path string) {
+	entries, err := os.ReadDir(filepath.Dir(path))
+	if err != nil {
+		return
+	}
+	for _, e := range entries {
+		full := filepath.Join(filepath.Dir(path), e.Name())
+		if strings.HasPrefix(full, tempStart(path)) && strings.HasSuffix(full, tempEnd) {
+			os.Remove(full)
+		}
+	}
+}
+
+// readLeftover never fails: what is wrong is in the Leftover.
+func readLeftover(path string, on disk) Leftover {
+	l := Leftover{Recovery: path, disk: on}
+	if info, err := os.Stat(path); err == nil {
+		l.When = info.ModTime()
+	}
+	data, st, err := load(path)
+	if err != nil {
+		l.Damaged = problem("opened", path, err)
+		return l
+	}
+	l.hash = st.hash
+	l.Damaged = l.readNotes(data)
+	l.File, l.Faults = scenario.Read(data)
+	l.OnDisk = l.standing()
+	return l
+}
+
+// readNotes fills in what the notes say; what cannot be read is told in one problem.
+func (l *Leftover) readNotes(data []byte) error {
+	notes := readNotes(data)
+	var wrong []string
+	note := func(key string, read func(text string) error) {
+		text, there := notes[key]
+		if !there {
+			wrong = append(wrong, `the line "# `+key+` = …" is missing`)
+		} else if err := read(text); err != nil {
+			wrong = append(wrong, fmt.Sprintf(`the line "# %s = …" cannot be read: %.60q`, key, text))
+		}
+	}
+	note(noteWritten, func(text string) error {
+		when, err := time.Parse(time.RFC3339, text)
+		if err == nil {
+			l.When = when
+		}
+		return err
+	})
+	note(noteFile, func(text string) (err error) {
+		l.Path, err = strconv.Unquote(text)
+		return err
+	})
+	note(noteOpened, func(text string) (err error) {
+		l.opened, err = readStamp(text)
+		return err
+	})
+	if !bytes.HasSuffix(bytes.TrimRight(data, "\r\n\t "), []byte(strings.TrimSpace(unsavedLast))) {
+		wrong = append(wrong, "its last line is missing, so it may be cut off")
+	}
+	if wrong == nil {
+		return nil
+	}
+	return &Problem{Path: l.Recovery, Wrong: "the recovery file is damaged: " + strings.Join(wrong, "; "),
+		Remedy: "look at what could be read, or mend the file by hand"}
+}
+
+func (l *Leftover) standing() Standing {
+	at, now := standing(l.Path, l.opened)
+	if (at == AsOpened || at == ChangedSince) && len(l.Faults) == 0 && now.hash == sha256.Sum256(scenario.Write(l.File)) {
+		return HoldsWork
+	}
+	return at
+}
+
+// Differences says what of the work is not as in a file, such as the user's file on
+// disk: the file's first, then the work's.
+func (l Leftover) Differences(onDisk scenario.File) []string { return Differences(onDisk, l.File) }
+
+// Document is the user's file to go on with: its File is the work, and saving it finds
+// out, as if the window had never crashed, what was changed outside meanwhile. For
+// work without a file it is a new document.
+func (l Leftover) Document() *Document {
+	d := New(l.File)
+	d.Path, d.stamp = l.Path, l.opened
+	if l.Path == "" {
+		return d
+	}
+	data, now, err := load(l.Path)
+	if err != nil {
+		return d
+	}
+	r := scenario.Inspect(data)
+	d.Faults, d.Notices = r.Faults, r.Notices
+	d.HadComments, d.unread = scenario.HasComments(data), len(r.File.Scenarios) == 0
+	if now.same(l.opened) || l.OnDisk == HoldsWork {
+		d.stamp = now
+	}
+	return d
+}
+
+// Discard removes the recovery file: the work is taken up or not wanted. What was
+// discarded already is no error, but a file that is no longer what Leftovers read
+// stays. Errors are *Problem.
+func (l Leftover) Discard() error {
+	if _, now, err := load(l.Recovery); err == nil && now.hash != l.hash {
+		return &Problem{Path: l.Recovery, Wrong: "the recovery file was changed after it was read, so it was not removed", Remedy: "look at it once more"}
+	}
+	if err := os.Remove(l.Recovery); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return problem("removed", l.Recovery, err)
+	}
+	removeHalves(l.Recovery)
+	os.Remove(strings.TrimSuffix(l.Recovery, unsavedEnd) + lockEnd)
+	return nil
+}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io/fs"
 	"os"
+	"sync"
 )
 
 // lock is a file in the state folder that says its process lives. It is locked, not
@@ -27,8 +28,14 @@ func take(on disk, path string, text []byte) (*lock, error) {
 		letGo(f, path)
 		return nil, err
 	}
-	return &lock{path, f}, nil
+	l := &lock{path, f}
+	held.Store(l, true)
+	return l, nil
 }
+
+// held are the locks not freed yet. Without it the garbage collector would close the
+// file of one that nobody looks at any more, and so let go of it.
+var held sync.Map
 
 // inPlace says whether the file is still where it was made, for others to see.
 func (l *lock) inPlace() bool {
@@ -47,6 +54,7 @@ func (l *lock) inPlace() bool {
 func (l *lock) free() {
 	if l != nil && l.file != nil {
 		letGo(l.file, l.path)
+		held.Delete(l)
 		l.file = nil
 	}
 }

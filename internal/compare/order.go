@@ -37,13 +37,18 @@ func (t *terms) sellerLines(price exact.Fraction) SellerLines {
 	var s SellerLines
 	s.Film = t.seller.of(n.Mul(price).Mul(exact.Int(100).Sub(a.discount).Percent()))
 	if !a.shipsFree(s.Film) {
-		s.Shipping = t.seller.of(a.shipping.Add(n.Sub(exact.Int(1)).Mul(a.eachExtra)))
+		s.Shipping = t.seller.of(a.postage(t.units))
 	}
 	s.SalesTax = t.seller.of(a.salesTax.Percent().Mul(withShipping(s.Film, s.Shipping, a.salesTaxOnShipping)))
 	if t.customs == scenario.ImportPrepaid {
 		s.ImportTax = t.seller.of(t.border.tax.Percent().Mul(withShipping(s.Film, s.Shipping, t.border.taxOnShipping)))
 	}
 	return s
+}
+
+// postage is what sending so many units costs where it is not free.
+func (a *asking) postage(units int) exact.Fraction {
+	return a.shipping.Add(exact.Int(int64(units - 1)).Mul(a.eachExtra))
 }
 
 func (a *asking) shipsFree(film exact.Fraction) bool {

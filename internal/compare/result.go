@@ -14,6 +14,9 @@ type Comparison struct {
 	Offers   []Offer // in the order of the file
 	Verdict  Verdict
 	Warnings []Warning
+	// Outlook is what would change the answer; nil until LookAhead or PairFlips was
+	// asked, which Compare does not do.
+	Outlook *Outlook
 }
 
 // Baseline is the offer the others are compared with; nil when it could not be

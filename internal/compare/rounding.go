@@ -31,3 +31,12 @@ func toInt64(whole exact.Fraction) int64 {
 	}
 	return n
 }
+
+// minor is the smallest coin.
+func (r rounding) minor() exact.Fraction {
+	unit := exact.Int(1)
+	for range r.places {
+		unit = unit.Quo(exact.Int(10))
+	}
+	return unit
+}

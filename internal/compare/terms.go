@@ -110,6 +110,14 @@ func (s shooting) mean() exact.Fraction {
 	return exact.Sum(s.demand[:]...).Quo(exact.Int(int64(len(s.demand))))
 }
 
+// total is the exposures of the scenario's months.
+func (s shooting) total() (sum exact.Fraction) {
+	for m := range s.months {
+		sum = sum.Add(s.demand[m%len(s.demand)])
+	}
+	return sum
+}
+
 // none says whether nothing is shot in the months of the scenario.
 func (s shooting) none() bool {
 	for m := range s.months {

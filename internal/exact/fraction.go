@@ -214,6 +214,15 @@ func (f Fraction) Int64() (n int64, ok bool) {
 	return f.num, true
 }
 
+// Denominator is what f must be multiplied by to be whole, in lowest terms; ok is
+// false when it is too large.
+func (f Fraction) Denominator() (d int64, ok bool) {
+	if f.wide != nil {
+		return 0, false
+	}
+	return f.bottom(), true
+}
+
 // Round is f to a number of decimal places, half away from zero, decided on the
 // exact value. places may be negative.
 func (f Fraction) Round(places int) Fraction {

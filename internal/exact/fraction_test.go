@@ -93,6 +93,15 @@ func TestZeroValueAndWholeNumbers(t *testing.T) {
 	if _, ok := Ratio(1, 4).Int64(); ok {
 		t.Error("a quarter is no whole number")
 	}
+	if d, ok := Ratio(6, 8).Denominator(); d != 4 || !ok {
+		t.Error(d, ok)
+	}
+	if d, ok := z.Denominator(); d != 1 || !ok {
+		t.Error(d, ok)
+	}
+	if _, ok := Int(math.MaxInt64).Mul(Int(3)).Quo(Int(7)).Denominator(); ok {
+		t.Error("what outgrows 63 bits has no small denominator")
+	}
 	defer func() {
 		if recover() == nil {
 			t.Error("dividing by zero must panic")

@@ -18,7 +18,7 @@ func Check(s Scenario) []Fault {
 	for _, l := range []struct {
 		key       string
 		have, max int
-	}{{"rate", len(s.Rates), MaxRates}, {"offer", len(s.Offers), MaxOffers}} {
+	}{{"rate", len(s.Rates), MaxRates}, {"offer", len(s.Offers), MaxOffers}, {"range", len(s.Ranges), MaxRanges}} {
 		if l.have > l.max {
 			r.fault([]step{element(l.key, l.max)}, fmt.Sprintf("there are %d, more than %d in one scenario", l.have, l.max), "move some to another scenario")
 		}
@@ -44,6 +44,7 @@ func check(s *Scenario, r *reporter) {
 		checkOffer(s, i, r, routes)
 	}
 	checkBaseline(s, r)
+	checkRanges(s, r)
 }
 
 func checkRates(s *Scenario, r *reporter) {

@@ -21,6 +21,10 @@ func (s Scenario) Clone() Scenario {
 	for i := range s.Offers {
 		s.Offers[i] = s.Offers[i].clone()
 	}
+	s.Ranges = slices.Clone(s.Ranges)
+	for i := range s.Ranges {
+		s.Ranges[i].Extra = s.Ranges[i].Extra.clone()
+	}
 	s.Extra = s.Extra.clone()
 	return s
 }

@@ -35,6 +35,7 @@ const (
 	PartDeveloping
 	PartLoading  // reels cannot be computed
 	PartBaseline // nothing to compare with
+	PartRange    // the range is not used
 )
 
 // Error is the fault as "key: what is wrong; what to write".

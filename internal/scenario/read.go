@@ -14,6 +14,7 @@ const (
 	MaxScenarios = 5000
 	MaxOffers    = 50
 	MaxRates     = 60
+	MaxRanges    = 1000
 )
 
 // Reading is everything a file has to say.
@@ -211,6 +212,8 @@ func limitOf(typ reflect.Type) int {
 		return MaxOffers
 	case reflect.TypeFor[Rate]():
 		return MaxRates
+	case reflect.TypeFor[Range]():
+		return MaxRanges
 	}
 	return MaxBytes
 }

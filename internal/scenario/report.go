@@ -117,6 +117,8 @@ func (r *reporter) place(p []step) Place {
 		return Place{PartRate, r.scenario, item}
 	case p[0].key == "offer" && item < MaxOffers:
 		return Place{PartOffer, r.scenario, item}
+	case p[0].key == "range" && item < MaxRanges:
+		return Place{PartRange, r.scenario, item}
 	case p[0].key == "developing":
 		return Place{PartDeveloping, r.scenario, item}
 	}

@@ -53,6 +53,7 @@ type Scenario struct {
 	Loading       Loading      `toml:"loading"`
 	Developing    []Developing `toml:"developing"`
 	Offers        []Offer      `toml:"offer"`
+	Ranges        []Range      `toml:"range"`
 	Extra         Extra
 }
 
@@ -222,4 +223,13 @@ type Boxed struct {
 	RollsPerPack int `toml:"rolls_per_pack" rule:"min=1" default:"1"`
 	Exposures    int `toml:"exposures" rule:"required,min=1"`
 	Extra        Extra
+}
+
+// Range is how far an input may go, where the user knows better than 10 % up and down.
+type Range struct {
+	Input Input   `toml:"input" rule:"required"`
+	Offer string  `toml:"offer"` // only while this offer is held against the baseline; "" for all
+	Low   Decimal `toml:"low" rule:"required"`
+	High  Decimal `toml:"high" rule:"required"`
+	Extra Extra
 }

@@ -139,9 +139,28 @@ func anyFile(t *rapid.T) File {
 			mendOffer(t, &s, j)
 		}
 		s.Baseline = s.Offers[0].Name
+		s.Ranges = anyRanges(t, &s)
 		f.Scenarios = append(f.Scenarios, s)
 	}
 	return f
+}
+
+// anyRanges draws a range for some of the inputs, for all offers or one of them.
+func anyRanges(t *rapid.T, s *Scenario) (list []Range) {
+	for _, input := range s.Inputs() {
+		if !rapid.Bool().Draw(t, string(input)+" has a range") {
+			continue
+		}
+		g := Range{Extra: anyExtra(t), Input: input}
+		if rapid.Bool().Draw(t, "of one offer") {
+			g.Offer = s.Offers[rapid.IntRange(0, len(s.Offers)-1).Draw(t, "offer")].Name
+		}
+		places := int32(rapid.IntRange(0, 12).Draw(t, "low places"))
+		g.Low = decimal.New(rapid.Int64Range(1, 99).Draw(t, "low"), -places)
+		g.High = g.Low.Add(decimal.New(1, -1))
+		list = append(list, g)
+	}
+	return list
 }
 
 func lowerResale(list []Equipment) {
@@ -362,8 +381,8 @@ func TestFieldsAreListedAsTheFileFormatDoes(t *testing.T) {
 	for _, f := range Fields() {
 		seen[f.Table+"."+f.Key] = f
 	}
-	// 1 + 7 + 5 + 1 + 7 + 8 + 5 + 8 + 5 + 18 + 13 + 2 keys of the tables
-	if len(seen) != 80 {
+	// 1 + 7 + 5 + 1 + 7 + 8 + 5 + 8 + 5 + 18 + 13 + 2 + 4 keys of the tables
+	if len(seen) != 84 {
 		t.Errorf("%d fields", len(seen))
 	}
 	price := seen["scenario.offer.price"]

@@ -1,0 +1,146 @@
+package compare
+
+import (
+	"context"
+	"slices"
+
+	"reelworth/internal/exact"
+	"reelworth/internal/scenario"
+)
+
+// Curve is what both offers' years come to over one input, with no rounding, so that
+// the lines cross where the flips are.
+type Curve struct {
+	Input        Input
+	Offer, Other string
+	Today        exact.Fraction
+	// Points run upwards. Two at one place are a jump: the cost just before it and just
+	// after.
+	Points []CurvePoint
+	// Breaks are where either cost bends or jumps, exactly; none for inputs that go in
+	// steps.
+	Breaks []exact.Fraction
+	Flip   Flip // which may be beyond the points
+}
+
+// CurvePoint is both years at one value of the input.
+type CurvePoint struct{ At, Offer, Other exact.Fraction }
+
+// CurveOf draws an input from one value to another for an offer held against another,
+// at so many places evenly apart (at every step, at most, of an input that goes in
+// steps), at today's value, and on both sides of every break. It returns nil where the
+// input does not apply, or an offer is not there. Its only error is ctx's.
+func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Input, from, to exact.Fraction, points int) (*Curve, error) {
+	r := rivalsOf(c, offer, other)
+	if r == nil || !from.Less(to) || points < 2 {
+		return nil, ctx.Err()
+	}
+	curve := &Curve{Input: input, Offer: offer, Other: other}
+	for _, k := range r.knobs() {
+		if k.input == input {
+			curve.Today, curve.Flip = k.today, r.flip(&k)
+			curve.draw(r, &k, from, to, points)
+			return curve, ctx.Err()
+		}
+	}
+	for _, k := range r.stepKnobs() {
+		if k.input != input || input == scenario.InputRollsAYear && k.today.IsZero() {
+			continue
+		}
+		var err error
+		curve.Today = k.today
+		if curve.Flip, err = r.stepFlip(ctx, &k); err != nil {
+			return nil, err
+		}
+		return curve, curve.drawSteps(ctx, r, &k, from, to, points)
+	}
+	return nil, ctx.Err()
+}
+
+// draw samples a cost that goes by pieces.
+func (c *Curve) draw(r *rivals, k *knob, from, to exact.Fraction, points int) {
+	if k.from == aboveZero && from.Sign() <= 0 {
+		from = to.Quo(exact.Int(int64(points)))
+	}
+	from = exact.Max(from, exact.Fraction{})
+	var costs [2]pieces
+	for s := range costs {
+		costs[s] = r.out[s].by(k, side(s))
+		for _, knot := range costs[s].knots {
+			if knot.u.IsZero() && k.inverse {
+				continue
+			}
+			if x := k.x(knot.u); !x.Less(from) && x.Less(to) {
+				c.Breaks = append(c.Breaks, x)
+			}
+		}
+	}
+	slices.SortFunc(c.Breaks, exact.Fraction.Cmp)
+	c.Breaks = slices.CompactFunc(c.Breaks, exact.Fraction.Equal)
+	places := append(evenly(from, to, points), c.Breaks...)
+	if !k.today.Less(from) && !to.Less(k.today) {
+		places = append(places, k.today)
+	}
+	slices.SortFunc(places, exact.Fraction.Cmp)
+	for _, x := range slices.CompactFunc(places, exact.Fraction.Equal) {
+		c.addAround(&costs, k, x, from)
+	}
+}
+
+// addAround adds what both cost at a place: once where that is the same on both sides
+// of it, else just before and just after.
+func (c *Curve) addAround(costs *[2]pieces, k *knob, x, from exact.Fraction) {
+	u := k.x(x)
+	before, after := CurvePoint{At: x}, CurvePoint{At: x}
+	for s, cost := range []*exact.Fraction{&before.Offer, &before.Other} {
+		*cost = costs[s].beside(u, k.inverse)
+	}
+	for s, cost := range []*exact.Fraction{&after.Offer, &after.Other} {
+		*cost = costs[s].beside(u, !k.inverse)
+	}
+	if from.Less(x) {
+		c.Points = append(c.Points, before)
+		if before.Offer.Equal(after.Offer) && before.Other.Equal(after.Other) {
+			return
+		}
+	}
+	c.Points = append(c.Points, after)
+}
+
+// beside is the value right above u, or right below it.
+func (p *pieces) beside(u exact.Fraction, above bool) exact.Fraction {
+	i, found := p.find(u)
+	if found && above {
+		i++
+	}
+	return p.between(i).at(u)
+}
+
+// drawSteps computes the year at steps.
+func (c *Curve) drawSteps(ctx context.Context, r *rivals, k *knob, from, to exact.Fraction, points int) error {
+	var places []exact.Fraction
+	for _, x := range k.steps() {
+		if !x.Less(from) && !to.Less(x) {
+			places = append(places, x)
+		}
+	}
+	each := (len(places) + points - 1) / points
+	for i, x := range places {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		if i%each == 0 || i == len(places)-1 || x.Equal(k.today) {
+			c.Points = append(c.Points, CurvePoint{x, r.costAt(k, offerSide, x), r.costAt(k, otherSide, x)})
+		}
+	}
+	return nil
+}
+
+// evenly is so many places from one to another.
+func evenly(from, to exact.Fraction, points int) (list []exact.Fraction) {
+	step := to.Sub(from).Quo(exact.Int(int64(points - 1)))
+	for i := range points {
+		list = append(list, from.Add(step.Mul(exact.Int(int64(i)))))
+	}
+	return list
+}

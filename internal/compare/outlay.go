@@ -1,0 +1,186 @@
+package compare
+
+import "reelworth/internal/exact"
+
+// outlay is what an offer's year comes to with no rounding anywhere, taken apart:
+// how many orders of film are placed does not go by what they cost, so the year is
+// orders × landed cost, month by month, and the rest.
+type outlay struct {
+	terms  terms // with no rounding
+	cost   exact.Fraction
+	film   []placed
+	landed []exact.Fraction // of an order at the price of each month
+}
+
+// placed is how much film is paid for at one drift of the price, in orders, less
+// what of it is left and worth something at the end.
+type placed struct {
+	month  int // whose price it is
+	orders exact.Fraction
+}
+
+func newOutlay(t *terms) outlay {
+	o := outlay{terms: t.withoutRounding()}
+	o.cost = o.terms.year().Cost
+	o.film = o.terms.placed()
+	for m := range t.shooting.months {
+		if m > 0 && t.asking.riseYearly.IsZero() {
+			o.landed = append(o.landed, o.landed[0])
+		} else {
+			o.landed = append(o.landed, landed(&o.terms, m))
+		}
+	}
+	return o
+}
+
+// stepCost is the year's cost for terms that differ from the outlay's in what is shot
+// and what a unit yields, from counts alone.
+func (o *outlay) stepCost(t *terms) exact.Fraction {
+	months := t.shooting.months
+	per := t.perExposure()
+	var cassettes [12]exact.Fraction
+	for i, demand := range t.shooting.demand {
+		cassettes[i] = demand.Mul(per)
+	}
+	l, d := &t.loading, &t.developing
+	film, ok := stockOf(t.orderSize(), t.onHand.Mul(t.yield.Good), &t.shooting.demand, t.keeps)
+	loads, chemistry := stock{lot: 1}, stock{lot: 1}
+	if ok && t.reel {
+		loads, ok = stockOf(l.pack.Mul(l.loads), l.owned.Mul(l.loads), &cassettes, span{})
+	}
+	if ok && d.atHome() {
+		chemistry, ok = stockOf(d.chemistryRolls, exact.Fraction{}, &cassettes, d.keeps)
+	}
+	if !ok {
+		return t.year().Cost
+	}
+	shot := t.shooting.total()
+	used := shot.Mul(per)
+	minutes := shot.Quo(t.yield.Good).Mul(l.minutesPerReel).Add(used.Mul(t.minutesPerCassette()))
+	cost := exact.Sum(
+		film.cost(months, func(m int) exact.Fraction { return o.landed[m] }),
+		loads.cost(months, func(int) exact.Fraction { return l.pack.Mul(l.cassettePrice) }),
+		chemistry.cost(months, func(int) exact.Fraction { return d.chemistryPrice }),
+		used.Mul(l.consumables.Add(d.perCassette)),
+		t.value(minutes),
+	)
+	if shot.Sign() > 0 {
+		for _, gears := range t.equipment() {
+			cost = cost.Add(t.prices(gears)).Sub(t.resales(gears))
+		}
+	}
+	return cost
+}
+
+// placed goes through the months with the film alone.
+func (t *terms) placed() (list []placed) {
+	film := supply{lot: t.orderSize(), keeps: t.keeps}
+	film.start(t.onHand.Mul(t.yield.Good))
+	count := func(month int, orders exact.Fraction) {
+		if t.asking.riseYearly.IsZero() {
+			month = 0
+		}
+		for i := range list {
+			if list[i].month == month {
+				list[i].orders = list[i].orders.Add(orders)
+				return
+			}
+		}
+		list = append(list, placed{month, orders})
+	}
+	for m := range t.shooting.months {
+		demand := t.shooting.demand[m%12]
+		film.discard(m)
+		if orders := film.lotsFor(demand); orders.Sign() > 0 {
+			film.buy(orders, film.lot, m) // an exposure costs 1
+			count(m, orders)
+		}
+		film.use(demand)
+	}
+	// No more than one batch outlives a month; what is on hand cost nothing.
+	if len(film.batches) > 0 {
+		worth := film.worth(&t.shooting.demand, t.shooting.months)
+		count(film.batches[0].month, worth.Quo(film.lot).Neg())
+	}
+	return list
+}
+
+// landed is what an order costs at the price of a month.
+func landed(t *terms, month int) exact.Fraction {
+	return t.order(t.priceIn(month)).Landed
+}
+
+// by is the year's cost as it goes by an input, in u: the input, or its inverse.
+func (o *outlay) by(k *knob, s side) pieces {
+	if !k.moves[s] {
+		return pieces{first: line{at0: o.cost}}
+	}
+	at := func(u exact.Fraction) terms { return k.turned(&o.terms, s, k.x(u)) }
+	parts, weights := []pieces{{}}, []exact.Fraction{exact.Int(1)}
+	rest := o.cost
+	for _, p := range o.film {
+		parts = append(parts, piecesOf(k.knots(&o.terms, p.month), func(u exact.Fraction) exact.Fraction {
+			t := at(u)
+			return landed(&t, p.month)
+		}))
+		weights = append(weights, p.orders)
+		rest = rest.Sub(p.orders.Mul(landed(&o.terms, p.month)))
+	}
+	parts[0].first = line{at0: rest}
+	if k.scale == scaleNone {
+		parts[0].first = o.restBy(k, s)
+	}
+	return sumOf(parts, weights)
+}
+
+// restBy is everything but the film as it goes by an input that has no limits.
+func (o *outlay) restBy(k *knob, s side) line {
+	value := func(x exact.Fraction) exact.Fraction {
+		t := k.turned(&o.terms, s, x)
+		cost := t.year().Cost
+		for _, p := range o.film {
+			cost = cost.Sub(p.orders.Mul(landed(&t, p.month)))
+		}
+		return cost
+	}
+	u, v := exact.Int(1), exact.Int(2)
+	return lineThrough(u, value(u), v, value(v))
+}
+
+// x is the input at u, and u at x.
+func (k *knob) x(u exact.Fraction) exact.Fraction {
+	if k.inverse {
+		return exact.Int(1).Quo(u)
+	}
+	return u
+}
+
+// knots are where the landed cost of an order at a month's price may bend or jump.
+func (k *knob) knots(t *terms, month int) (list []exact.Fraction) {
+	if k.from == fromZero {
+		list = append(list, exact.Fraction{}) // a first cent of duty brings the handling fee
+	}
+	film := exact.Int(int64(t.units)).Mul(exact.Int(100).Sub(t.asking.discount).Percent())
+	drift := exact.Max(exact.Fraction{}, t.asking.drift(month))
+	var seller, home exact.Fraction // value of the film for 1 of u
+	switch k.scale {
+	case scalePrice:
+		seller = film.Mul(drift)
+		home = seller.Mul(t.rate)
+	case scaleRate:
+		home = film.Mul(t.asking.price).Mul(drift).Mul(t.rate).Quo(k.x(k.today))
+	}
+	add := func(limit, each exact.Fraction) {
+		if each.Sign() > 0 && limit.Sign() > 0 {
+			list = append(list, limit.Quo(each))
+		}
+	}
+	if t.asking.freeSet {
+		add(t.asking.freeFrom, seller)
+	}
+	if t.imported() {
+		add(t.border.dutyFree, home)
+		add(t.border.taxFree, home)
+	}
+	return list
+}

@@ -1,0 +1,77 @@
+package compare
+
+import (
+	"reelworth/internal/exact"
+	"reelworth/internal/scenario"
+)
+
+// Swing is how far the saving goes with one input at its low and at its high, lines
+// rounded as always.
+type Swing struct {
+	Input                 Input
+	Offer                 string // as in Flip
+	Quote                 int    // as in Flip
+	Today                 exact.Fraction
+	Low, High             exact.Fraction
+	SavingLow, SavingHigh exact.Fraction
+	Typed                 bool // the range is the user's
+}
+
+// Spread is how far apart the two savings are.
+func (s *Swing) Spread() exact.Fraction { return s.SavingHigh.Sub(s.SavingLow).Abs() }
+
+// How far an input swings unless the user says otherwise.
+const (
+	swingPercent     = 10 // of itself
+	swingMostSpoiled = 10 // percent, from 0
+)
+
+// swings are the inputs that move the saving. The duel's terms are rounded.
+func (d *duel) swings(ranges []scenario.Range) (list []Swing) {
+	today := [2]exact.Fraction{d.terms[offerSide].year().Cost, d.terms[otherSide].year().Cost}
+	for _, k := range append(d.knobs(), d.stepKnobs()...) {
+		low, high, typed, ok := k.swing(d.names[offerSide], ranges)
+		if !ok {
+			continue
+		}
+		saving := func(x exact.Fraction) exact.Fraction {
+			cost := today
+			for s := range d.terms {
+				if k.moves[s] {
+					t := k.turned(&d.terms[s], side(s), x)
+					cost[s] = t.year().Cost
+				}
+			}
+			return cost[otherSide].Sub(cost[offerSide])
+		}
+		w := Swing{Input: k.input, Offer: k.owner, Quote: k.quote, Today: k.today, Low: low, High: high,
+			SavingLow: saving(low), SavingHigh: saving(high), Typed: typed}
+		if !w.SavingLow.Equal(w.SavingHigh) {
+			list = append(list, w)
+		}
+	}
+	sortByInput(list, func(s Swing) Input { return s.Input })
+	return list
+}
+
+// swing is the range of an input: the user's for this offer, the user's for all, or
+// its own. ok is false where it can only be what it is, or nothing.
+func (k *knob) swing(offer string, ranges []scenario.Range) (low, high exact.Fraction, typed, ok bool) {
+	for _, of := range []string{offer, ""} {
+		for _, r := range ranges {
+			if r.Input == k.input && r.Offer == of && r.Low.Cmp(r.High) < 0 && r.Input.Allows(r.Low) && r.Input.Allows(r.High) {
+				low, high = exact.FromDecimal(r.Low), exact.FromDecimal(r.High)
+				return low, high, true, k.input != scenario.InputRollsAYear || !k.today.IsZero()
+			}
+		}
+	}
+	part := exact.Int(swingPercent).Percent().Mul(k.today)
+	low, high = k.today.Sub(part), k.today.Add(part)
+	switch k.input {
+	case scenario.InputSpoiledPercent:
+		low, high = exact.Int(0), exact.Int(swingMostSpoiled)
+	case scenario.InputRollsAYear:
+		low, high = low.Ceil(), high.Floor()
+	}
+	return low, high, false, low.Less(high)
+}

@@ -1,7 +1,9 @@
-// Package library is the scenario file on disk. It knows bytes, not fields: what a
-// file means is for package scenario.
+// Package library is the scenario file on disk, and the unsaved work beside it. It
+// knows bytes and files, not fields: what a file means is for package scenario.
 //
 // It promises that a file is either the old one or the new one whole, whatever
 // happens while it is saved; that what a save replaces stays beside it as a .bak;
-// and that nothing changed from outside is overwritten unasked.
+// that nothing changed from outside is overwritten unasked; that work kept in a
+// Recovery outlives the program, however it ends; and that windows on one file can
+// see each other.
 package library

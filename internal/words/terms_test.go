@@ -1,0 +1,76 @@
+package words
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"github.com/shopspring/decimal"
+)
+
+func TestTermsAreInAlphabeticalOrderAndExplained(t *testing.T) {
+	const most = 230 // characters
+	var before string
+	for _, term := range Terms() {
+		if term.Word <= before {
+			t.Errorf("%q stands after %q", term.Word, before)
+		}
+		before = term.Word
+		if term.Word != strings.ToLower(term.Word) {
+			t.Errorf("%q begins with a capital, unlike the others", term.Word)
+		}
+		if n := utf8.RuneCountInString(term.Meaning); n > most {
+			t.Errorf("%s: %d characters, at most %d", term.Word, n, most)
+		}
+		plainlySaid(t, term.Word, term.Meaning)
+		if strings.HasPrefix(strings.ToLower(term.Meaning), term.Word) {
+			t.Errorf("%s is explained by itself", term.Word)
+		}
+	}
+}
+
+func TestTermsHoldTheWordsOfTheTrade(t *testing.T) {
+	for _, word := range []string{"leader", "trailer", "fogged end", "perforation pitch", "remjet", "landed cost", "free limit", "duty",
+		"import tax", "used share", "short roll", "cassette", "standard roll", "compared with", "saving in cash", "all counted", "payback"} {
+		meaning(t, word)
+	}
+}
+
+func TestTermsCannotBeSpoiledByTheirReader(t *testing.T) {
+	Terms()[0].Word = "spoiled"
+	if Terms()[0].Word == "spoiled" {
+		t.Error("a change of the list given out changes the next")
+	}
+}
+
+// SMPTE ST 139 (KS-1870) and ST 93 (BH-1866): 0.1870 in and 0.1866 in, and an inch is
+// 25.4 mm exactly.
+func TestTermsTellThePitchesOfTheStandards(t *testing.T) {
+	text := meaning(t, "perforation pitch")
+	for name, inches := range map[string]string{"long is ": "0.1870", "short ": "0.1866"} {
+		mm := decimal.RequireFromString(inches).Mul(decimal.RequireFromString("25.4")).StringFixed(3)
+		if !strings.Contains(text, name+mm+" mm") {
+			t.Errorf("it does not say %q: %s", name+mm+" mm", text)
+		}
+	}
+}
+
+func TestTermsLeaveTheBorderToCustoms(t *testing.T) {
+	for _, word := range []string{"duty", "import tax", "free limit"} {
+		if text := meaning(t, word); !strings.Contains(text, "customs authority") {
+			t.Errorf("%s does not name the customs authority: %s", word, text)
+		}
+	}
+}
+
+// meaning is that of a word, which must be there.
+func meaning(t *testing.T, word string) string {
+	t.Helper()
+	all := Terms()
+	i := slices.IndexFunc(all, func(term Term) bool { return term.Word == word })
+	if i < 0 {
+		t.Fatalf("%q is not explained", word)
+	}
+	return all[i].Meaning
+}

@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"sync"
 	"syscall"
 	"testing"
 	"time"
@@ -366,4 +367,33 @@ func TestAReadOnlyStateFolder(t *testing.T) {
 	if _, err := NewRecovery(r.dir); err == nil {
 		t.Error("begun in a folder that cannot be written")
 	}
+}
+
+// Windows that start and end at once sweep and look for each other's leavings.
+func TestManyWindowsStartingAtOnce(t *testing.T) {
+	r := recovery(t)
+	keep(t, r, nil, titled("one"))
+	crash(r)
+	var all sync.WaitGroup
+	for range 8 {
+		all.Go(func() {
+			for range 40 {
+				w, err := NewRecovery(r.dir)
+				if err != nil {
+					t.Error(err)
+					return
+				}
+				if list, err := w.Leftovers(); err != nil || len(list) != 1 {
+					t.Errorf("%d leftovers, want the one of the crashed window (%v)", len(list), err)
+				}
+				if !w.lock.inPlace() {
+					t.Error("another window swept a living one's lock")
+				}
+				if err := w.Close(); err != nil {
+					t.Error(err)
+				}
+			}
+		})
+	}
+	all.Wait()
 }

@@ -397,3 +397,16 @@ func TestManyWindowsStartingAtOnce(t *testing.T) {
 	}
 	all.Wait()
 }
+
+func TestTwoWhoLookDoNotTakeEachOtherForTheOwner(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "x.lock")
+	write(t, path, nil)
+	both := false
+	one, err := realDisk{}.ifAbandoned(path, func() {
+		other, err := realDisk{}.ifAbandoned(path, func() {})
+		both = other && err == nil
+	})
+	if !one || !both || err != nil {
+		t.Error(one, both, err)
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -35,7 +36,7 @@ func NewRecovery(dir string) (*Recovery, error) { return newRecovery(dir, realDi
 func newRecovery(dir string, on disk) (*Recovery, error) {
 	r := &Recovery{dir: dir, disk: on}
 	if err := r.begin(newName(unsavedStart)); err != nil {
-		return nil, unsafe(filepath.Join(dir, unsavedStart+"…"), err)
+		return nil, notSafe(filepath.Join(dir, unsavedStart+"…"), err)
 	}
 	return r, nil
 }
@@ -64,22 +65,22 @@ func (r *Recovery) Keep(doc *Document, f scenario.File, now time.Time) error {
 	r.turn.Lock()
 	defer r.turn.Unlock()
 	if r.closed {
-		return unsafe(r.path(), errors.New("the window was closed"))
+		return notSafe(r.path(), errors.New("the window was closed"))
 	}
 	if err := r.ready(doc); err != nil {
-		return unsafe(r.path(), err)
+		return notSafe(r.path(), err)
 	}
 	if _, err := replace(r.disk, r.path(), unsaved(doc, f, now), 0o600, nil); err != nil {
-		return unsafe(r.path(), err)
+		return notSafe(r.path(), err)
 	}
 	return nil
 }
 
 // ready sees that the lock is there, even if somebody emptied the folder, and that the
-// recovery file is not the very file the user works on.
+// recovery file has not become a file of the user's.
 func (r *Recovery) ready(doc *Document) error {
 	switch {
-	case doc != nil && sameFile(doc.Path, r.path()):
+	case doc != nil && sameFile(doc.Path, r.path()), isForeign(r.path()):
 		return r.begin(newName(unsavedStart))
 	case r.lock.inPlace():
 		return nil
@@ -100,14 +101,26 @@ func (r *Recovery) Drop() error {
 }
 
 func (r *Recovery) drop() error {
-	data, err := os.ReadFile(r.path())
-	if err != nil || !bytes.HasPrefix(data, []byte(unsavedTitle)) {
-		return nil // nothing kept; or a user's file saved there, which is not ours
+	if isForeign(r.path()) {
+		return nil
 	}
-	if err := os.Remove(r.path()); err != nil {
+	if err := os.Remove(r.path()); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return problem("removed", r.path(), err)
 	}
 	return nil
+}
+
+// isForeign says whether there is a file at path that is no recovery file, since
+// somebody saved another there.
+func isForeign(path string) bool {
+	f, err := os.Open(path)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	first := make([]byte, len(unsavedTitle))
+	_, err = io.ReadFull(f, first)
+	return err != nil || string(first) != unsavedTitle
 }
 
 // Close ends the recovery of a window that ends as it should: it drops what is kept,
@@ -182,8 +195,8 @@ func readStamp(text string) (s stamp, err error) {
 	return s, nil
 }
 
-// unsafe says that work is not safe from a crash, and why.
-func unsafe(path string, err error) error {
+// notSafe says that work is not safe from a crash, and why.
+func notSafe(path string, err error) error {
 	p := &Problem{Path: path, Err: err}
 	var why *Problem
 	if errors.As(problem("kept", path, err), &why) {

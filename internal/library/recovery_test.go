@@ -264,6 +264,11 @@ func TestTheUsersFileIsNeverOverwritten(t *testing.T) {
 	if err := r.Drop(); err != nil || read(t, r.path()) != string(two) {
 		t.Error("Drop removed the user's file:", err)
 	}
+	saved := r.path()
+	keep(t, r, nil, titled("three")) // as another window does, which does not have it open
+	if read(t, saved) != string(two) {
+		t.Error("Keep wrote over a file saved in its place")
+	}
 }
 
 func TestAnEmptiedStateFolderIsMadeAgain(t *testing.T) {

@@ -25,7 +25,6 @@ const (
 	SizeFreeShipping SizeReason = "free-shipping" // the film is worth enough to ship free
 	SizeShipping     SizeReason = "shipping"      // shipping is shared by more units
 	SizeFees         SizeReason = "fees"          // card and handling fees are shared by more units
-	SizeTax          SizeReason = "tax"           // less duty and tax a roll
 	SizeRounding     SizeReason = "rounding"      // lines round to a little less
 	SizeNoCheaper    SizeReason = "no-cheaper"    // one unit: more of them bring nothing
 	SizeOneLasts     SizeReason = "one-lasts"     // one unit: even that lasts longer than the months compared
@@ -124,8 +123,7 @@ func (s *sized) gain(one *sized) SizeReason {
 	}{
 		{SizeShipping, one.parts.Shipping, s.parts.Shipping},
 		{SizeFees, one.parts.Fees, s.parts.Fees},
-		{SizeTax, one.parts.Tax, s.parts.Tax},
-		{SizeRounding, one.parts.Film, s.parts.Film},
+		{SizeRounding, one.parts.Film.Add(one.parts.Tax), s.parts.Film.Add(s.parts.Tax)},
 	} {
 		if fall := part.one.Sub(part.here); most.Less(fall) {
 			why, most = part.why, fall

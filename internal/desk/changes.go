@@ -53,6 +53,47 @@ func (d *Desk) compareWith() {
 	}
 }
 
+// duplicateOffer puts a copy of the chosen offer behind it.
+func (d *Desk) duplicateOffer() {
+	i := d.session.sel.offer
+	s := d.current()
+	o := scenario.CopyOffer(&s, i)
+	d.session.sel.offer = i + 1
+	d.alter("duplicating "+s.Offers[i].Name, func(s *scenario.Scenario) {
+		s.Offers = slices.Insert(s.Offers, i+1, o)
+	})
+}
+
+// moveOffer moves the chosen offer up or down the list.
+func (d *Desk) moveOffer(by int) {
+	i := d.session.sel.offer
+	j := i + by
+	if d.session.sel.topic != topicOffer || j < 0 || j >= len(d.current().Offers) {
+		return
+	}
+	d.session.sel.offer = j
+	d.alter("order of the ways to buy", func(s *scenario.Scenario) {
+		s.Offers[i], s.Offers[j] = s.Offers[j], s.Offers[i]
+	})
+}
+
+func (d *Desk) removeQuote(i int) {
+	d.alter("removing a quote", func(s *scenario.Scenario) { s.Rates = slices.Delete(s.Rates, i, i+1) })
+}
+
+// removeProcess takes a process away; the offers that name it count none.
+func (d *Desk) removeProcess(i int) {
+	gone := d.current().Developing[i].Name
+	d.alter("removing "+gone, func(s *scenario.Scenario) {
+		s.Developing = slices.Delete(s.Developing, i, i+1)
+		for j := range s.Offers {
+			if s.Offers[j].Developing == gone {
+				s.Offers[j].Developing = ""
+			}
+		}
+	})
+}
+
 func (d *Desk) addEquipment(list func(*scenario.Scenario) *[]scenario.Equipment) {
 	d.alter("adding equipment", func(s *scenario.Scenario) {
 		l := list(s)

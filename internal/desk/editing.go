@@ -18,8 +18,17 @@ func (d *Desk) edit(f *field, text string) {
 	next := before.Clone()
 	err := f.set(&next, text, d.Locale)
 	why, remedy := "", ""
+	if q := whichNumber(f, err); q != nil {
+		f.ask(q)
+		d.status()
+		return
+	}
 	if err != nil {
 		why, remedy = reason(err)
+	} else if why = wrongCurrency(f, &next, text, d.Locale); why != "" {
+		remedy = why
+	} else if why = d.taken(f, &next); why != "" {
+		remedy = why
 	} else {
 		why, remedy = newFault(before, next, f.key)
 	}
@@ -30,12 +39,23 @@ func (d *Desk) edit(f *field, text string) {
 	}
 	d.session.change(f.name, f.key, next)
 	d.show()
+	if q := d.whichCurrency(f, &next, text); q != nil {
+		f.ask(q)
+	}
 	if _, chosen := f.input.(*picker); chosen {
 		d.session.reshaped()
 		d.rebuild()
 		return
 	}
 	d.compute(settles)
+}
+
+// taken says that a scenario's new name is another one's.
+func (d *Desk) taken(f *field, next *scenario.Scenario) string {
+	if f.key != "name" {
+		return ""
+	}
+	return d.session.nameTaken(next.Name)
 }
 
 // newFault is what a change breaks, "" for nothing. A currency without a rate is no

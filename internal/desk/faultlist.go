@@ -26,7 +26,7 @@ func newFaultList(path string, faults []scenario.Fault, again, back func()) *fau
 	list := inset(newStack(0, 12), 40, 32, 40, 32)
 	list.Add(newProse(sizeAnswer, span{text: title, bold: true}))
 	list.Add(newProse(sizeText, span{text: path + " – nothing in it was changed. Mend it in a text editor, then read it again.", color: colMuted}))
-	list.Add(newPair(newLink("Read it again", again), newLink("Back to what was open", back), 24))
+	list.Add(newLine(24, newLink("Read it again", again), newLink("Back to what was open", back)))
 	for _, f := range faults {
 		where := f.Path
 		if f.Line > 0 {

@@ -90,6 +90,11 @@ func (f *field) means(key string) *field {
 	return f
 }
 
+// homeField is a field for an amount in the home currency.
+func homeField(e editor, label string, s slot) *field {
+	return numberField(e, label, "", s.atHome()).unitOf(home)
+}
+
 // unitOf makes the unit follow the scenario.
 func (f *field) unitOf(unit func(*scenario.Scenario) string) *field {
 	f.unit = unit
@@ -113,10 +118,19 @@ func (f *field) show(s *scenario.Scenario, l money.Locale) {
 // is what is wrong, "" for nothing.
 func (f *field) hold(why, remedy string) {
 	f.held = why
+	f.row.answers = nil
 	f.input.setFaulty(why != "")
 	if why != "" {
 		f.row.complain(remedy)
 	} else {
 		f.row.say("")
 	}
+}
+
+// ask puts a question beside the field. Unless it may be passed over, what stands in the
+// field is held until it is answered.
+func (f *field) ask(q *question) {
+	f.held = q.why
+	f.input.setFaulty(q.why != "")
+	f.row.ask(q)
 }

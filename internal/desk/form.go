@@ -94,7 +94,7 @@ func (f *form) show(s *scenario.Scenario, l money.Locale) {
 func (f *form) explain(meaning func(key string) string) {
 	for _, fd := range f.fields {
 		switch {
-		case fd.held != "":
+		case fd.held != "", len(fd.row.answers) > 0:
 		case fd.row.choice == fd.input: // the value beside it speaks for the row
 		case fd.meaning == "":
 			fd.row.say("")

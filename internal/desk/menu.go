@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -54,7 +55,24 @@ func (d *Desk) setMenu() {
 	m.redo = c("Redo", fyne.KeyY, ctrl, d.redo)
 	m.with = c("Compare the others with this one", fyne.KeyB, ctrl, d.compareWith)
 	m.remove = c("Remove this way to buy", "", 0, d.removeOffer)
-	edit := fyne.NewMenu("Edit", m.undo, m.redo, fyne.NewMenuItemSeparator(), m.with, m.remove)
+	edit := fyne.NewMenu("Edit", m.undo, m.redo, fyne.NewMenuItemSeparator(),
+		c("Add a reel", fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
+		c("Add boxed film", fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
+		c("Duplicate this way to buy", fyne.KeyD, ctrl, d.duplicateOffer),
+		c("Move it up", fyne.KeyUp, ctrlShift, func() { d.moveOffer(-1) }),
+		c("Move it down", fyne.KeyDown, ctrlShift, func() { d.moveOffer(1) }),
+		m.with, m.remove)
+	scenarios := fyne.NewMenu("Scenario",
+		c("New, from nothing", fyne.KeyN, ctrl, d.newScenario),
+		c("New, from the demo", "", 0, d.newFromDemo),
+		c("New, from this one", "", 0, d.duplicateScenario),
+		fyne.NewMenuItemSeparator(),
+		c("Next", fyne.KeyPageDown, ctrl, func() { d.nextScenario(1) }),
+		c("Previous", fyne.KeyPageUp, ctrl, func() { d.nextScenario(-1) }),
+		fyne.NewMenuItemSeparator(),
+		c("Rename…", fyne.KeyF2, 0, d.renameScenario),
+		c("Delete", "", 0, d.deleteScenario),
+	)
 	view := fyne.NewMenu("View",
 		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.choose(pageCharts) }),
 		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.choose(pageReceipt) }),
@@ -74,7 +92,7 @@ func (d *Desk) setMenu() {
 		c("Cautions", "", 0, d.showCautions),
 		c("About Reelworth", "", 0, d.showAbout),
 	)
-	m.main = fyne.NewMainMenu(file, edit, view, help)
+	m.main = fyne.NewMainMenu(file, edit, scenarios, view, help)
 	d.menu = m
 	d.refreshMenu()
 	d.win.SetMainMenu(m.main)

@@ -21,14 +21,34 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *form {
 		},
 	}
 	f.groups = append(f.groups, b.pageGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
-	f.groups = append(f.groups, b.furtherGroup(s, of))
+	further := b.furtherGroup(s, of)
+	f.groups = append(f.groups, further)
 	if s.Offers[i].Kind == scenario.KindReel && s.Offers[i].Reel != nil {
 		f.groups = append(f.groups, b.cutGroup(of))
 		if s.Offers[i].Reel.Remjet {
 			f.caution = words.RemjetCaution
 		}
 	}
+	f.groups = append(f.groups, b.offerActions(s, of.i))
 	return f
+}
+
+// offerActions are what can be done with the whole offer.
+func (b forms) offerActions(s *scenario.Scenario, i int) group {
+	links := []*link{newLink("Duplicate", b.acts.duplicateOffer)}
+	if s.Offers[i].Name != s.Baseline {
+		links = append(links, newLink("Compare with it", b.acts.compareWith))
+	}
+	if i > 0 {
+		links = append(links, newLink("Up", func() { b.acts.moveOffer(-1) }))
+	}
+	if i < len(s.Offers)-1 {
+		links = append(links, newLink("Down", func() { b.acts.moveOffer(1) }))
+	}
+	if len(s.Offers) > 1 {
+		links = append(links, newLink("Remove", b.acts.removeOffer))
+	}
+	return group{actions: toObjects(newLine(14, toObjects(links...)...))}
 }
 
 // offerSlots makes slots of the offer at a place.
@@ -166,12 +186,19 @@ func (b forms) furtherGroup(s *scenario.Scenario, of offerSlots) group {
 	return group{heading: "The offer", fold: "Name, sales tax, free shipping, stock …", fields: []*field{
 		wordField(b.e, "Name", name),
 		wordField(b.e, "Seller", seller),
+		choiceField(b.e, "Kind", wideWidth, []option{{"reel", "a reel"}, {"boxed", "boxed rolls"}}, of.kind()),
 		numberField(b.e, "Sales tax", "%", tax).means("sales_tax_percent"),
 		yesNo(b.e, "on shipping too", taxed),
 		numberField(b.e, "Free shipping from", "", free).unitOf(of.code).means("free_shipping_from"),
 		numberField(b.e, "Already there", unitWord(of.at(s))+"s", onHand).means("on_hand"),
 		numberField(b.e, "Price rises a year", "%", rise).means("price_rise_percent"),
 	}}
+}
+
+// kind is what the offer sells; another kind begins with a table of its own.
+func (of offerSlots) kind() slot {
+	kind := wordsSlot(of.key("kind"), "kind", func(s *scenario.Scenario) *scenario.Kind { return &of.at(s).Kind })
+	return kind.then(func(s *scenario.Scenario) { scenario.SetKind(s, of.at(s), of.at(s).Kind) })
 }
 
 // rename keeps a baseline that points at the offer pointing at it.

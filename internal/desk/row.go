@@ -25,6 +25,7 @@ type row struct {
 	choice  *picker // in the place of the unit, where it can be chosen; else nil
 	meaning *prose
 	faulty  bool
+	answers []*link // to a question beside the field, nil for none
 }
 
 // unitChoiceWidth holds a currency's code and the arrow.
@@ -57,6 +58,17 @@ func (r *row) mark(faulty bool) {
 	}
 }
 
+// ask puts a question beside the value: the answers, to be chosen.
+func (r *row) ask(q *question) {
+	r.answers = nil
+	for _, a := range q.answers {
+		r.answers = append(r.answers, newLink(a.label, a.do))
+	}
+	r.meaning.set()
+	r.faulty = true
+	r.Refresh()
+}
+
 // complain puts what is wrong beside the value, with a sign and words.
 func (r *row) complain(text string) {
 	r.meaning.maxLines = 3
@@ -77,13 +89,13 @@ type rowRenderer struct{ r *row }
 
 func (rr *rowRenderer) Layout(size fyne.Size) {
 	r := rr.r
-	place := func(o fyne.CanvasObject, x, w, h float32) {
+	centre := func(o fyne.CanvasObject, x, w, h float32) {
 		o.Move(fyne.NewPos(x, (size.Height-h)/2))
 		o.Resize(fyne.NewSize(w, h))
 	}
-	place(r.label, 0, labelWidth-6, size.Height)
+	centre(r.label, 0, labelWidth-6, size.Height)
 	x := labelWidth
-	place(r.field, x, r.width, fieldHeight)
+	centre(r.field, x, r.width, fieldHeight)
 	x += r.width + 8
 	unit := r.unit.naturalWidth()
 	if r.faulty {
@@ -93,14 +105,26 @@ func (rr *rowRenderer) Layout(size fyne.Size) {
 	}
 	if unit > 0 && !r.faulty {
 		unit++
-		place(r.unit, x, unit, size.Height)
+		centre(r.unit, x, unit, size.Height)
 		x += unit + 8
 	}
 	if r.choice != nil {
-		place(r.choice, x-2, unitChoiceWidth, fieldHeight)
+		if len(r.answers) > 1 {
+			r.choice.Hide()
+		} else {
+			r.choice.Show()
+		}
+		centre(r.choice, x-2, unitChoiceWidth, fieldHeight)
 		x += unitChoiceWidth + 4
 	}
-	place(r.meaning, x, max(0, size.Width-x), size.Height)
+	at := size.Width
+	for i := len(r.answers) - 1; i >= 0; i-- {
+		w := r.answers[i].MinSize().Width
+		at -= w
+		place(r.answers[i], at, (size.Height-r.answers[i].MinSize().Height)/2+2, w, r.answers[i].MinSize().Height)
+		at -= 10
+	}
+	centre(r.meaning, x, max(0, size.Width-x), size.Height)
 }
 
 func (rr *rowRenderer) MinSize() fyne.Size { return rr.r.MinSize() }
@@ -109,7 +133,8 @@ func (rr *rowRenderer) Objects() []fyne.CanvasObject {
 	if rr.r.choice != nil {
 		o = append(o, rr.r.choice)
 	}
-	return append(o, rr.r.meaning)
+	o = append(o, rr.r.meaning)
+	return append(o, toObjects(rr.r.answers...)...)
 }
 func (rr *rowRenderer) Destroy() {}
 func (rr *rowRenderer) Refresh() {

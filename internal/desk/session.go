@@ -2,6 +2,7 @@ package desk
 
 import (
 	"path/filepath"
+	"strings"
 
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
@@ -48,16 +49,35 @@ func (s *session) clamp() {
 	s.sel.offer = max(0, min(s.sel.offer, len(s.current().Offers)-1))
 }
 
+// turnTo looks at the scenario at i.
+func (s *session) turnTo(i int) {
+	s.at = i
+	s.sel = startOf(s.current())
+	s.draft.Seal()
+	s.reshaped()
+}
+
 func (s *session) switchTo(name string) bool {
 	for i, sc := range s.draft.File().Scenarios {
 		if sc.Name == name && i != s.at {
-			s.at = i
-			s.sel = startOf(sc)
-			s.draft.Seal()
+			s.turnTo(i)
 			return true
 		}
 	}
 	return false
+}
+
+// nameTaken is why a scenario cannot have a name, "" when it can.
+func (s *session) nameTaken(name string) string {
+	if strings.TrimSpace(name) == "" {
+		return "A scenario needs a name."
+	}
+	for i, n := range s.names() {
+		if n == name && i != s.at {
+			return "Another scenario of this file has this name; choose another one."
+		}
+	}
+	return ""
 }
 
 // names are the scenarios of the file.

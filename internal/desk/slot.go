@@ -21,8 +21,10 @@ type slot struct {
 	name string // for the menu: "price of the reel"
 	get  func(s *scenario.Scenario, l locale) string
 	set  func(s *scenario.Scenario, text string, l locale) error
-	// currency is where the value's currency stands, for amounts pasted with one.
+	// currency is where an amount's currency stands, for amounts pasted with one.
 	currency func(s *scenario.Scenario) *string
+	// fixed is an amount's currency where it cannot be chosen.
+	fixed func(s *scenario.Scenario) string
 }
 
 // decimals is a slot for a number.
@@ -175,6 +177,12 @@ func (s slot) then(do func(*scenario.Scenario)) slot {
 // inCurrency says where the amount's currency stands.
 func (s slot) inCurrency(at func(*scenario.Scenario) *string) slot {
 	s.currency = at
+	return s
+}
+
+// atHome says that the amount is in the home currency.
+func (s slot) atHome() slot {
+	s.fixed = home
 	return s
 }
 

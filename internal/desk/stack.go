@@ -114,8 +114,8 @@ func (s *sides) MinSize(objects []fyne.CanvasObject) fyne.Size {
 // side lays objects from left to right, each as wide as it wants.
 type side struct{ gap float32 }
 
-func newPair(a, b fyne.CanvasObject, gap float32) *fyne.Container {
-	return fyne.NewContainerWithLayout(side{gap}, a, b)
+func newLine(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
+	return fyne.NewContainerWithLayout(side{gap}, objects...)
 }
 
 func (s side) Layout(objects []fyne.CanvasObject, size fyne.Size) {

@@ -20,6 +20,12 @@ type forms struct {
 
 // actions are what the links in a form do.
 type actions interface {
+	duplicateOffer()
+	compareWith()
+	moveOffer(by int)
+	removeOffer()
+	removeQuote(i int)
+	removeProcess(i int)
 	addEquipment(list func(*scenario.Scenario) *[]scenario.Equipment)
 	removeEquipment(list func(*scenario.Scenario) *[]scenario.Equipment, i int)
 	addProcess(way scenario.Way)
@@ -157,7 +163,7 @@ func (b forms) ratesForm(s *scenario.Scenario) *form {
 			choiceField(b.e, "in", numberWidth, b.currencies(s, in), code("in", func(r *scenario.Rate) *string { return &r.In })),
 			wordField(b.e, "Date", dates(key("date"), "date of a quote", func(s *scenario.Scenario) *scenario.Date { return &at(s).Date })),
 			wordField(b.e, "Source", code("source", func(r *scenario.Rate) *string { return &r.Source })),
-		}})
+		}, actions: toObjects(newLink("Remove", func() { b.acts.removeQuote(i) }))})
 	}
 	if len(s.Rates) == 0 {
 		f.subtitle = always("choose another currency for an offer, and its rate is asked for")
@@ -180,16 +186,16 @@ func (b forms) borderForm() *form {
 		groups: []group{
 			{heading: "Import tax", fields: []*field{
 				numberField(b.e, "Import tax", "%", dec("tax_percent", "import tax", func(r *scenario.Border) *scenario.Decimal { return &r.TaxPercent })),
-				numberField(b.e, "Free up to", "", dec("tax_free_up_to", "free limit of the import tax", func(r *scenario.Border) *scenario.Decimal { return &r.TaxFreeUpTo })).unitOf(home),
+				homeField(b.e, "Free up to", dec("tax_free_up_to", "free limit of the import tax", func(r *scenario.Border) *scenario.Decimal { return &r.TaxFreeUpTo })),
 				yesNo(b.e, "on shipping too", flag("tax_on_shipping", "import tax on shipping", func(r *scenario.Border) *bool { return &r.TaxOnShipping })),
 			}},
 			{heading: "Duty", fields: []*field{
 				numberField(b.e, "Duty", "%", dec("duty_percent", "duty", func(r *scenario.Border) *scenario.Decimal { return &r.DutyPercent })),
-				numberField(b.e, "Free up to", "", dec("duty_free_up_to", "free limit of the duty", func(r *scenario.Border) *scenario.Decimal { return &r.DutyFreeUpTo })).unitOf(home),
+				homeField(b.e, "Free up to", dec("duty_free_up_to", "free limit of the duty", func(r *scenario.Border) *scenario.Decimal { return &r.DutyFreeUpTo })),
 				yesNo(b.e, "on shipping too", flag("duty_on_shipping", "duty on shipping", func(r *scenario.Border) *bool { return &r.DutyOnShipping })),
 			}},
 			{heading: "Whoever collects it takes", fields: []*field{
-				numberField(b.e, "Handling fee", "", dec("handling_fee", "handling fee", func(r *scenario.Border) *scenario.Decimal { return &r.HandlingFee })).unitOf(home),
+				homeField(b.e, "Handling fee", dec("handling_fee", "handling fee", func(r *scenario.Border) *scenario.Decimal { return &r.HandlingFee })),
 			}},
 		},
 	}
@@ -208,16 +214,16 @@ func (b forms) loadingForm(s *scenario.Scenario) *form {
 		subtitle: always("for every reel"),
 		groups: []group{
 			{heading: "Cassettes", fields: []*field{
-				numberField(b.e, "Price of one", "", dec("cassette_price", "price of a cassette", func(r *scenario.Loading) *scenario.Decimal { return &r.CassettePrice })).unitOf(home),
+				homeField(b.e, "Price of one", dec("cassette_price", "price of a cassette", func(r *scenario.Loading) *scenario.Decimal { return &r.CassettePrice })),
 				numberField(b.e, "sold by", "", count("cassette_pack", "pack of cassettes", func(r *scenario.Loading) *int { return &r.CassettePack })),
 				numberField(b.e, "Loads of each", "", count("cassette_loads", "loads of a cassette", func(r *scenario.Loading) *int { return &r.CassetteLoads })),
 				numberField(b.e, "Already there", "", count("cassettes_owned", "cassettes already there", func(r *scenario.Loading) *int { return &r.CassettesOwned })),
-				numberField(b.e, "Tape, a roll", "", dec("consumables_per_roll", "tape", func(r *scenario.Loading) *scenario.Decimal { return &r.ConsumablesPerRoll })).unitOf(home),
+				homeField(b.e, "Tape, a roll", dec("consumables_per_roll", "tape", func(r *scenario.Loading) *scenario.Decimal { return &r.ConsumablesPerRoll })),
 			}},
 			{heading: "Time", fields: []*field{
 				numberField(b.e, "For a reel", "min", dec("minutes_per_reel", "time for a reel", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerReel })),
 				numberField(b.e, "For a roll", "min", dec("minutes_per_roll", "time for a roll", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerRoll })),
-				numberField(b.e, "An hour is worth", "", dec("hourly_value", "worth of an hour", func(r *scenario.Loading) *scenario.Decimal { return &r.HourlyValue })).unitOf(home),
+				homeField(b.e, "An hour is worth", dec("hourly_value", "worth of an hour", func(r *scenario.Loading) *scenario.Decimal { return &r.HourlyValue })),
 			}},
 		},
 	}
@@ -234,11 +240,11 @@ func (b forms) equipmentGroups(s *scenario.Scenario, key string, list func(*scen
 		k := func(name string) string { return fmt.Sprintf("%s.equipment[%d].%s", key, i+1, name) }
 		gs = append(gs, group{heading: e.Name, fields: []*field{
 			wordField(b.e, "Name", texts(k("name"), "name of equipment", func(s *scenario.Scenario) *string { return &at(s).Name })),
-			numberField(b.e, "Price", "", decimals(k("price"), "price of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Price })).unitOf(home),
-			numberField(b.e, "Sells for later", "", decimals(k("resale"), "resale of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale })).unitOf(home),
+			homeField(b.e, "Price", decimals(k("price"), "price of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Price })),
+			homeField(b.e, "Sells for later", decimals(k("resale"), "resale of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale })),
 			numberField(b.e, "Lasts", "rolls", counts(k("lasts_rolls"), "life of "+e.Name, func(s *scenario.Scenario) *int { return &at(s).LastsRolls })),
 			yesNo(b.e, "Already there", flags(k("owned"), "owning "+e.Name, func(s *scenario.Scenario) *bool { return &at(s).Owned })),
-		}, actions: toObjects(newLink("remove", func() { b.acts.removeEquipment(list, i) }))})
+		}, actions: toObjects(newLink("Remove", func() { b.acts.removeEquipment(list, i) }))})
 	}
 	return append(gs, group{actions: toObjects(newLink("+ equipment", func() { b.acts.addEquipment(list) }))})
 }
@@ -246,7 +252,9 @@ func (b forms) equipmentGroups(s *scenario.Scenario, key string, list func(*scen
 func (b forms) developingForm(s *scenario.Scenario) *form {
 	f := &form{title: always("Developing"), subtitle: always("an offer names the process it is for")}
 	for i, d := range s.Developing {
-		f.groups = append(f.groups, b.processGroup(i, d))
+		g := b.processGroup(i, d)
+		g.actions = toObjects(newLink("Remove this process", func() { b.acts.removeProcess(i) }))
+		f.groups = append(f.groups, g)
 		if d.Way == scenario.Home {
 			f.caution = words.ChemistryCaution
 			list := func(s *scenario.Scenario) *[]scenario.Equipment { return &s.Developing[i].Equipment }
@@ -273,16 +281,16 @@ func (b forms) processGroup(i int, d scenario.Developing) group {
 		choiceField(b.e, "Where", wideWidth, []option{{"lab", "at a lab"}, {"home", "at home"}}, way),
 	}}
 	if d.Way == scenario.Lab {
-		g.fields = append(g.fields, numberField(b.e, "Price, a cassette", "", dec("price", "price of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })).unitOf(home))
+		g.fields = append(g.fields, homeField(b.e, "Price, a cassette", dec("price", "price of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))
 		return g
 	}
 	rolls := counts(key("chemistry_rolls"), "rolls of a set", func(s *scenario.Scenario) *int { return &at(s).ChemistryRolls })
 	keeps := maybes(key("chemistry_keeps_months"), "how long chemistry keeps", func(s *scenario.Scenario) *scenario.Maybe { return &at(s).ChemistryKeepsMonth })
 	g.fields = append(g.fields,
-		numberField(b.e, "A set of chemistry", "", dec("chemistry_price", "price of chemistry", func(d *scenario.Developing) *scenario.Decimal { return &d.ChemistryPrice })).unitOf(home),
+		homeField(b.e, "A set of chemistry", dec("chemistry_price", "price of chemistry", func(d *scenario.Developing) *scenario.Decimal { return &d.ChemistryPrice })),
 		numberField(b.e, "develops", "rolls", rolls),
 		numberField(b.e, "Keeps", "months", keeps),
-		numberField(b.e, "Extra, a roll", "", dec("extra_per_roll", "extra of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.ExtraPerRoll })).unitOf(home),
+		homeField(b.e, "Extra, a roll", dec("extra_per_roll", "extra of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.ExtraPerRoll })),
 		numberField(b.e, "Time, a roll", "min", dec("minutes_per_roll", "time of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.MinutesPerRoll })),
 	)
 	return g

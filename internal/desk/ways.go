@@ -68,9 +68,9 @@ func (w *ways) build(s *scenario.Scenario) {
 		w.content.Add(c)
 	}
 	w.content.Add(space(4))
-	w.content.Add(margin(newPair(
+	w.content.Add(margin(newLine(16,
 		newLink("+ reel", func() { w.add(scenario.KindReel) }),
-		newLink("+ boxed", func() { w.add(scenario.KindBoxed) }), 16)))
+		newLink("+ boxed", func() { w.add(scenario.KindBoxed) }))))
 	w.content.Add(space(14))
 	w.content.Add(margin(heading("For all of them")))
 	w.content.Add(space(2))

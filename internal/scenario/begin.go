@@ -23,6 +23,57 @@ func NewOffer(s *Scenario, kind Kind) Offer {
 	return o
 }
 
+// CopyOffer is the offer at i under a name of its own.
+func CopyOffer(s *Scenario, i int) Offer {
+	o := s.Clone().Offers[i]
+	o.Name = freeName(o.Name, offerNames(s))
+	return o
+}
+
+// SetKind makes an offer of s one of another kind: what the kind needs begins sensibly.
+func SetKind(s *Scenario, o *Offer, kind Kind) {
+	o.Kind = kind
+	begin := NewOffer(s, kind)
+	if kind == KindReel && o.Reel == nil {
+		o.Reel = begin.Reel
+	}
+	if kind == KindBoxed && o.Boxed == nil {
+		o.Boxed = begin.Boxed
+	}
+	if kind == KindReel {
+		o.Boxed = nil
+	} else {
+		o.Reel = nil
+	}
+}
+
+// New is a scenario to begin with: a reel and a boxed roll at home, two rolls a month.
+func New(name, home string, first Month) Scenario {
+	s := Defaults[Scenario]()
+	s.Name, s.Home, s.FirstMonth = name, home, first
+	for i := range s.Shooting.RollsPerMonth {
+		s.Shooting.RollsPerMonth[i] = decimal.New(2, 0)
+	}
+	s.Border, s.Loading = Defaults[Border](), Defaults[Loading]()
+	boxed := NewOffer(&s, KindBoxed)
+	boxed.Name = "Boxed roll"
+	s.Offers = append(s.Offers, boxed)
+	reel := NewOffer(&s, KindReel)
+	reel.Name = "100 ft reel"
+	s.Offers = append(s.Offers, reel)
+	s.Baseline = boxed.Name
+	return s
+}
+
+// FreeName is name, or the first of "name 2", "name 3" … that no scenario of f has.
+func FreeName(f File, name string) string {
+	var taken []string
+	for _, s := range f.Scenarios {
+		taken = append(taken, s.Name)
+	}
+	return freeName(name, taken)
+}
+
 // NewProcess is a beginning for a way to develop.
 func NewProcess(s *Scenario, way Way) Developing {
 	d := Defaults[Developing]()

@@ -26,6 +26,8 @@ type answerColumn struct {
 	receipt  *fyne.Container
 	strip    *figureView
 	stripOf  *fyne.Container
+	tables   [2]*tableView // the charts' twins
+	twins    *fyne.Container
 	notes    *fyne.Container
 	locale   func() locale
 
@@ -37,6 +39,7 @@ type answerColumn struct {
 const (
 	pageCharts = iota
 	pageReceipt
+	pageTables
 	pageNotes
 )
 
@@ -51,6 +54,12 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	a.ledger = newLedger()
 	a.stripOf = inset(newStack(0, 0, fixedHeight(a.strip, 116)), 0, 16, 0, 0)
 	a.receipt = inset(newStack(0, 0, a.ledger, a.stripOf), 0, 6, 14, 12)
+	copied := func(text string) {
+		fyne.CurrentApp().Clipboard().SetContent(text)
+		a.announce("Copied, to paste into a spreadsheet")
+	}
+	a.tables = [2]*tableView{newTableView(copied), newTableView(copied)}
+	a.twins = inset(newStack(0, 18, a.tables[0], a.tables[1]), 0, 14, 14, 12)
 	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
 	charts := fyne.NewContainerWithLayout(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
 	a.tabs = newTabs(func() {
@@ -59,6 +68,7 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	},
 		tab{"Charts", charts},
 		tab{"Receipt", container.NewVScroll(a.receipt)},
+		tab{"Tables", container.NewVScroll(a.twins)},
 		tab{"Notes", container.NewVScroll(a.notes)},
 	)
 	a.content = fyne.NewContainerWithLayout(answerLayout{}, a.headline, a.under, a.status, a.tabs)
@@ -103,6 +113,8 @@ func (a *answerColumn) fill() {
 	switch a.tabs.at {
 	case pageReceipt:
 		a.itemise(a.shown.comparison, a.offer)
+	case pageTables:
+		a.tabulate()
 	case pageNotes:
 		a.note(a.shown.comparison)
 	}
@@ -123,6 +135,16 @@ func (a *answerColumn) itemise(c *compare.Comparison, offer int) {
 
 func (a *answerColumn) charts() *chartsLayout {
 	return a.tabs.pages[pageCharts].content.(*fyne.Container).Layout.(*chartsLayout)
+}
+
+// tabulate puts up the charts' tables.
+func (a *answerColumn) tabulate() {
+	for i, fig := range []int{figureCost, figureSpend} {
+		if d := a.shown.pictures[fig].drawing; d != nil {
+			a.tables[i].show(d.Title(), d.Table())
+		}
+	}
+	a.twins.Refresh()
 }
 
 // note lists the warnings.
@@ -171,6 +193,9 @@ func (a *answerColumn) room(scale float32) [figureCount]canvasSize {
 	switch a.tabs.at {
 	case pageCharts:
 		r[figureCost], r[figureSpend] = a.cost.room(scale), a.spend.room(scale)
+	case pageTables: // drawn small, for their tables
+		r[figureCost] = canvasSize{600, 300, 0.1, 1}
+		r[figureSpend] = r[figureCost]
 	case pageReceipt:
 		r[figureStrip] = a.strip.room(scale)
 	}
@@ -179,8 +204,6 @@ func (a *answerColumn) room(scale float32) [figureCount]canvasSize {
 
 // answerLayout stacks the headline and gives the tabs the rest.
 type answerLayout struct{}
-
-const answerEdge float32 = 20
 
 func (answerLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	w := size.Width - 2*answerEdge

@@ -21,12 +21,6 @@ type card struct {
 	ground             *canvas.Rectangle
 }
 
-// The card's margins: the ground reaches 8 beyond the text on both sides.
-const (
-	cardEdge float32 = 8
-	cardPad  float32 = 7
-)
-
 func newCard(choose func(), move func(step int)) *card {
 	c := &card{choose: choose, move: move, ground: canvas.NewRectangle(theme.Color(colNothing))}
 	c.name = newProse(sizeText).atMost(2)

@@ -3,6 +3,8 @@ package desk
 import (
 	"fmt"
 
+	"reelworth/internal/figure"
+
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -15,7 +17,7 @@ func (d *Desk) compute(h haste) {
 
 // redraw asks for the pictures again, in the room there is now.
 func (d *Desk) redraw() {
-	if d.worker != nil && d.answer != nil {
+	if d.worker != nil && d.form != nil {
 		d.postJob()
 	}
 }
@@ -24,12 +26,21 @@ func (d *Desk) postJob() {
 	s := d.current()
 	j := job{
 		epoch: d.session.epoch(), scenario: s, faults: scenario.Check(s), today: d.today(),
-		style: d.style(), room: d.answer.room(d.win.Canvas().Scale()),
+		style: d.litStyle(), room: d.answer.room(d.win.Canvas().Scale()),
 	}
 	if d.session.sel.offer < len(s.Offers) {
 		j.chosen = s.Offers[d.session.sel.offer].Name
 	}
 	d.worker.post(j)
+}
+
+// litStyle stresses the part of the cost that the field under the cursor moves.
+func (d *Desk) litStyle() figure.Style {
+	s := d.style()
+	if f := d.inside; f != nil {
+		s.Lit = words.PartOf(f.key)
+	}
+	return s
 }
 
 // deliver shows what the worker found out, unless the window has moved on.

@@ -34,6 +34,7 @@ type Desk struct {
 	ways   *ways
 	form   *form
 	scroll *container.Scroll // of the form
+	help   *help
 	answer *answerColumn
 	root   *fyne.Container
 	faults *faultList // shown in the place of the columns, nil otherwise
@@ -42,6 +43,7 @@ type Desk struct {
 	worker *worker
 	pace   *pace
 	shown  *answer // the newest answer on the screen
+	inside *field  // the one that has the focus, nil for none
 
 	pending sync.WaitGroup // reading and writing under way
 }
@@ -55,25 +57,38 @@ func New(o Options) *Desk {
 		o.Settle = 400 * time.Millisecond
 	}
 	d := &Desk{Options: o}
-	theLook.choice = themeChoice(o.App.Preferences().StringWithFallback("theme", string(followSystem)))
+	d.restore()
 	o.App.Settings().SetTheme(theLook)
 	d.win = o.App.NewWindow("Reelworth")
 	d.session = newSession(scenario.Demo())
 	d.pace = newPace(o.Settle, o.Post, d.settled)
 	d.worker = newWorker(func(a *answer) { o.Post(func() { d.deliver(a) }) })
+	d.win.SetPadded(false)
+	d.win.Resize(d.rememberedSize())
+	d.layOut()
+	d.win.SetCloseIntercept(d.close)
+	d.win.SetOnDropped(d.dropped)
+	d.setMenu()
+	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
+	return d
+}
+
+// layOut makes the regions anew: at the start, and when the size of the text changes.
+func (d *Desk) layOut() {
+	page := 0
+	if d.answer != nil {
+		page = d.answer.tabs.at
+	}
 	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.numbers)
 	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers)
 	d.scroll = container.NewVScroll(container.NewWithoutLayout())
-	d.root = fyne.NewContainerWithLayout(columns{},
-		container.NewVScroll(d.ways.content), newRule(), d.scroll, newRule(), d.answer.content)
-	d.win.SetPadded(false)
+	d.help = newHelp()
+	d.root = fyne.NewContainerWithLayout(columns{}, container.NewVScroll(d.ways.content), newRule(),
+		d.scroll, d.help.content, newRule(), d.answer.content)
+	d.answer.tabs.choose(page)
 	d.win.SetContent(d.root)
-	d.win.Resize(fyne.NewSize(1280, 800))
-	d.win.SetCloseIntercept(d.close)
-	d.setMenu()
+	d.shown = nil
 	d.rebuild()
-	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
-	return d
 }
 
 // Window is the toolkit's window.
@@ -89,8 +104,8 @@ func (d *Desk) current() scenario.Scenario { return d.session.current() }
 // rebuild lays everything out anew, after another thing was chosen or the scenario
 // changed its shape.
 func (d *Desk) rebuild() {
-	s := d.current()
 	d.session.clamp()
+	s := d.current()
 	d.ways.build(&s)
 	d.rebuildForm()
 	d.show()
@@ -101,6 +116,7 @@ func (d *Desk) rebuild() {
 // was if that field is still there.
 func (d *Desk) rebuildForm() {
 	focused, folds := d.focusedKey(), d.openFolds()
+	d.inside = nil
 	s := d.current()
 	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
 	for i := range d.form.groups {
@@ -187,19 +203,18 @@ func (d *Desk) style() figure.Style {
 // columns lays the three columns out with rules between them.
 type columns struct{}
 
-const formColumn = formWidth + 40
-
 func (columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	place(o[0], 0, 0, waysWidth, size.Height)
 	place(o[1], waysWidth-1, 0, 1, size.Height)
-	place(o[2], waysWidth, 0, formColumn, size.Height)
-	place(o[3], waysWidth+formColumn-1, 0, 1, size.Height)
+	place(o[2], waysWidth, 0, formColumn, size.Height-helpHeight)
+	place(o[3], waysWidth, size.Height-helpHeight, formColumn, helpHeight)
+	place(o[4], waysWidth+formColumn-1, 0, 1, size.Height)
 	x := waysWidth + formColumn
-	place(o[4], x, 0, max(0, size.Width-x), size.Height)
+	place(o[5], x, 0, max(0, size.Width-x), size.Height)
 }
 
 func (columns) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(waysWidth+formColumn+380, 500)
+	return fyne.NewSize(waysWidth+formColumn+380*textFactor, 500)
 }
 
 // newRule is a hairline.

@@ -8,6 +8,7 @@ import (
 
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // edit takes what was typed or chosen into the scenario, or holds it with the reason.
@@ -89,9 +90,20 @@ func reason(err error) (why, remedy string) {
 func (d *Desk) enter(f *field, in bool) {
 	f.inside = in
 	d.session.ended()
+	lit := d.litStyle().Lit
 	if in {
+		d.inside = f
 		d.session.began()
 		d.reveal(f)
+		d.help.say(words.FieldHelp(f.key))
+	} else if d.inside == f {
+		d.inside = nil
+		d.help.say("")
+	}
+	if d.litStyle().Lit != lit {
+		d.redraw()
+	}
+	if in {
 		return
 	}
 	s := d.current()

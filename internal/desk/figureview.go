@@ -15,7 +15,8 @@ type figureView struct {
 	widget.BaseWidget
 	image   *canvas.Image
 	drawing *figure.Drawing
-	resized func() // more or less room: the picture must be drawn again
+	text    float32 // the window's units in one of the drawing's
+	resized func()  // more or less room: the picture must be drawn again
 	chosen  func(offer string)
 	note    *readout
 	over    string // the offer under the pointer
@@ -34,7 +35,7 @@ func (v *figureView) show(p picture) {
 	if p.drawing == nil {
 		return
 	}
-	v.drawing = p.drawing
+	v.drawing, v.text = p.drawing, p.text
 	v.image.Image = p.image
 	v.image.Refresh()
 }
@@ -44,7 +45,7 @@ func (v *figureView) room(scale float32) canvasSize {
 		return canvasSize{}
 	}
 	s := v.Size()
-	return canvasSize{s.Width, s.Height, scale}
+	return canvasSize{s.Width, s.Height, scale, textFactor}
 }
 
 func (v *figureView) Resize(s fyne.Size) {
@@ -66,7 +67,7 @@ func (v *figureView) MouseMoved(e *desktop.MouseEvent) {
 	if v.drawing == nil {
 		return
 	}
-	hit, ok := v.drawing.At(float64(e.Position.X), float64(e.Position.Y))
+	hit, ok := v.at(e.Position)
 	v.over = hit.Offer
 	if !ok {
 		v.note.Hide()
@@ -75,12 +76,17 @@ func (v *figureView) MouseMoved(e *desktop.MouseEvent) {
 	v.note.say(hit.Text, e.Position, v.Size())
 }
 
+// at is what the drawing says at a place of the view.
+func (v *figureView) at(p fyne.Position) (figure.Hit, bool) {
+	return v.drawing.At(float64(p.X/v.text), float64(p.Y/v.text))
+}
+
 // Tapped chooses the offer under the pointer.
 func (v *figureView) Tapped(e *fyne.PointEvent) {
 	if v.drawing == nil {
 		return
 	}
-	if hit, ok := v.drawing.At(float64(e.Position.X), float64(e.Position.Y)); ok && hit.Offer != "" {
+	if hit, ok := v.at(e.Position); ok && hit.Offer != "" {
 		v.chosen(hit.Offer)
 	}
 }

@@ -83,6 +83,7 @@ func (d *Desk) opened(doc *library.Document, err error) {
 		d.showColumns()
 		d.session = newSession(doc.File)
 		d.session.doc = doc
+		d.rememberFile(doc.Path)
 		d.shown = nil
 		d.rebuild()
 		if n := len(doc.Notices); n > 0 {
@@ -182,6 +183,7 @@ func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err e
 	default:
 		s.doc = doc
 		s.draft.Saved(mark)
+		d.rememberFile(doc.Path)
 		d.show()
 		if then != nil {
 			then()
@@ -215,6 +217,7 @@ func (d *Desk) close() {
 		return // a question is open already
 	}
 	d.leaving(func() {
+		d.rememberSize()
 		d.worker.stop()
 		d.win.SetCloseIntercept(nil)
 		d.win.Close()

@@ -17,14 +17,6 @@ type ledger struct {
 	two  bool // the seller's column is there
 }
 
-// Column edges of the receipt, from the left; amounts end on theirs.
-const (
-	ledgerRowHeight float32 = 31
-	ledgerSeller    float32 = 276
-	ledgerHome      float32 = 366
-	ledgerHow       float32 = 386
-)
-
 func newLedger() *ledger {
 	l := &ledger{}
 	l.ExtendBaseWidget(l)
@@ -131,16 +123,17 @@ func (rr *ledgerRowRenderer) Layout(size fyne.Size) {
 	r := rr.r
 	h := r.label.lineHeight()
 	y := (size.Height - h) / 2
-	labelTo := ledgerHome - 84
+	labelTo := ledgerHome - 84*textFactor
 	if r.two {
-		labelTo = ledgerSeller - 76
+		labelTo = ledgerSeller - 76*textFactor
 		if r.seller.text() == "" {
-			labelTo = ledgerHome - 84
+			labelTo = ledgerHome - 84*textFactor
 		}
 	}
 	place(r.label, 0, y, labelTo, h)
-	place(r.seller, ledgerSeller-110, y, 110, h)
-	place(r.home, ledgerHome-110, y, 110, h)
+	amount := 110 * textFactor
+	place(r.seller, ledgerSeller-amount, y, amount, h)
+	place(r.home, ledgerHome-amount, y, amount, h)
 	r.placeHow(size)
 	place(r.rule, 0, size.Height-1, size.Width, 1)
 }

@@ -24,16 +24,6 @@ const (
 	colNothing fyne.ThemeColorName = "nothing"
 )
 
-// Text sizes.
-const (
-	sizeText    float32 = 13
-	sizeSmall   float32 = 11
-	sizeTitle   float32 = 17
-	sizeAnswer  float32 = 22
-	sizeTotal   float32 = 15
-	fieldHeight float32 = 28
-)
-
 // themeChoice is which theme the user asked for.
 type themeChoice string
 
@@ -159,9 +149,6 @@ func fade(c color.NRGBA, alpha uint8) color.Color {
 var bareLook fyne.Theme = bareTheme{}
 
 type bareTheme struct{}
-
-// barePadding is the room left and right of the text in a bare entry.
-const barePadding = 5
 
 func (bareTheme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 	switch n {

@@ -4,9 +4,11 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -16,6 +18,8 @@ type menu struct {
 	main         *fyne.MainMenu
 	undo, redo   *fyne.MenuItem
 	themes       map[themeChoice]*fyne.MenuItem
+	texts        []*fyne.MenuItem
+	numbers      []*fyne.MenuItem
 	remove, with *fyne.MenuItem
 }
 
@@ -41,8 +45,11 @@ func (d *Desk) setMenu() {
 	}
 	quit := c("Quit", fyne.KeyQ, ctrl, d.close)
 	quit.IsQuit = true
+	recent := fyne.NewMenuItem("Open recent", nil)
+	recent.ChildMenu = d.recentMenu()
 	file := fyne.NewMenu("File",
 		c("Open…", fyne.KeyO, ctrl, d.askOpen),
+		recent,
 		c("Save", fyne.KeyS, ctrl, func() { d.save(nil) }),
 		c("Save as…", fyne.KeyS, ctrlShift, func() { d.askSaveAs(nil) }),
 		fyne.NewMenuItemSeparator(),
@@ -76,7 +83,8 @@ func (d *Desk) setMenu() {
 	view := fyne.NewMenu("View",
 		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.choose(pageCharts) }),
 		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.choose(pageReceipt) }),
-		c("Notes", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
+		c("Tables", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageTables) }),
+		c("Notes", fyne.Key4, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
 		fyne.NewMenuItemSeparator(),
 	)
 	for _, t := range []struct {
@@ -87,8 +95,25 @@ func (d *Desk) setMenu() {
 		m.themes[t.choice] = item
 		view.Items = append(view.Items, item)
 	}
+	view.Items = append(view.Items, fyne.NewMenuItemSeparator())
+	for _, t := range textSizes {
+		item := c(t.label, "", 0, func() { d.setText(t.factor) })
+		m.texts = append(m.texts, item)
+		view.Items = append(view.Items, item)
+	}
+	numbers := fyne.NewMenuItem("Numbers", nil)
+	numbers.ChildMenu = fyne.NewMenu("")
+	for _, l := range money.Locales() {
+		item := c(numbersSample(l), "", 0, func() { d.setNumbers(l) })
+		m.numbers = append(m.numbers, item)
+		numbers.ChildMenu.Items = append(numbers.ChildMenu.Items, item)
+	}
+	jump := c("Next column", fyne.KeyF6, 0, func() { d.jump(1) })
+	back := c("Previous column", fyne.KeyF6, fyne.KeyModifierShift, func() { d.jump(-1) })
+	view.Items = append(view.Items, numbers, fyne.NewMenuItemSeparator(), jump, back)
 	help := fyne.NewMenu("Help",
-		c("Keys", "", 0, d.showKeys),
+		c("Keys", fyne.KeyF1, 0, d.showKeys),
+		c("Words", "", 0, d.showWords),
 		c("Cautions", "", 0, d.showCautions),
 		c("About Reelworth", "", 0, d.showAbout),
 	)
@@ -122,20 +147,26 @@ func (d *Desk) refreshMenu() {
 		changed = changed || item.Checked != (choice == theLook.choice)
 		item.Checked = choice == theLook.choice
 	}
+	for i, item := range m.texts {
+		item.Checked = textSizes[i].factor == textFactor
+	}
+	for i, item := range m.numbers {
+		item.Checked = money.Locales()[i] == d.Locale
+	}
 	if changed {
 		m.main.Refresh()
 	}
 }
 
-// setTheme switches the theme and remembers it.
-func (d *Desk) setTheme(choice themeChoice) {
-	theLook.choice = choice
-	d.App.Preferences().SetString("theme", string(choice))
-	d.App.Settings().SetTheme(theLook)
-	d.refreshMenu()
-}
-
 func (d *Desk) showKeys() { d.tell("Keys", words.KeysHelp) }
+
+func (d *Desk) showWords() {
+	var text []string
+	for _, t := range words.Terms() {
+		text = append(text, t.Word+": "+t.Meaning)
+	}
+	d.tell("Words", strings.Join(text, "\n\n"))
+}
 
 func (d *Desk) showCautions() {
 	d.tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)
@@ -145,5 +176,8 @@ func (d *Desk) showAbout() { d.tell("Reelworth", words.About) }
 
 // tell shows a text that is read and closed.
 func (d *Desk) tell(title, text string) {
-	dialog.ShowCustom(title, "Close", paragraphs(text, 460), d.win)
+	scroll := container.NewVScroll(paragraphs(text, 520*textFactor))
+	need := heightOf(scroll.Content, 520*textFactor)
+	scroll.SetMinSize(fyne.NewSize(530*textFactor, min(need, 460)))
+	dialog.ShowCustom(title, "Close", scroll, d.win)
 }

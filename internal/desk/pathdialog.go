@@ -28,7 +28,7 @@ func (d *Desk) ask(q pathQuestion) {
 	box := newTextBox(false)
 	box.show(q.path)
 	why := newProse(sizeSmall).lines(2)
-	fileRow := newRow("File", box, 380, "")
+	fileRow := newRow("File", box, 380*textFactor, "")
 	browse := newLink("Choose another folder…", func() {
 		chooser := dialog.NewFolderOpen(func(folder fyne.ListableURI, err error) {
 			if err == nil && folder != nil {
@@ -41,7 +41,7 @@ func (d *Desk) ask(q pathQuestion) {
 		chooser.Resize(fyne.NewSize(760, 520))
 		chooser.Show()
 	})
-	const width = labelWidth + 400
+	width := labelWidth + 400*textFactor
 	body := newStack(width, 6, fileRow)
 	for _, r := range q.extra {
 		body.Add(r)

@@ -5,15 +5,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// The form's edges: labels, fields and units stand on the same ones in every row.
-const (
-	formWidth   float32 = 348
-	labelWidth  float32 = 106
-	numberWidth float32 = 84
-	wideWidth   float32 = 176
-	rowHeight   float32 = 35
-)
-
 // row is one field of a form: label, field, unit, and beside it what the value means
 // or what is wrong with it. Its height never changes.
 type row struct {
@@ -27,9 +18,6 @@ type row struct {
 	faulty  bool
 	answers []*link // to a question beside the field, nil for none
 }
-
-// unitChoiceWidth holds a currency's code and the arrow.
-const unitChoiceWidth float32 = 60
 
 func newRow(label string, field fyne.CanvasObject, width float32, unit string) *row {
 	r := &row{field: field, width: width}

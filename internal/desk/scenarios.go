@@ -51,8 +51,8 @@ func (d *Desk) renameScenario() {
 	box := newTextBox(false)
 	box.show(d.current().Name)
 	why := newProse(sizeSmall).lines(2)
-	const width = labelWidth + 300
-	body := newStack(width, 6, newRow("Name", box, 290, ""), why)
+	width := labelWidth + 300*textFactor
+	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""), why)
 	q := dialog.NewCustomWithoutButtons("Name of the scenario", fyne.NewContainerWithLayout(&exactSize{width}, body), d.win)
 	try := func() {
 		name := box.entry.Text

@@ -24,8 +24,6 @@ type tabs struct {
 	line    *canvas.Rectangle
 }
 
-const tabsHeight float32 = 36
-
 func newTabs(changed func(), pages ...tab) *tabs {
 	t := &tabs{pages: pages, changed: changed, line: canvas.NewRectangle(theme.Color(colRule))}
 	for i, p := range pages {

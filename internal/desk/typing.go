@@ -141,7 +141,7 @@ func (r *textBoxRenderer) Layout(size fyne.Size) {
 	b.frame.layout(size)
 	width := size.Width - 4
 	if b.trailing {
-		const room = 2*barePadding + 6 // and the cursor
+		room := 2*barePadding + 6 // and the cursor
 		width = min(width, measure(b.entry.Text, sizeText, false)+room)
 	}
 	b.holder.Resize(fyne.NewSize(width, size.Height))

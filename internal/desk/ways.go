@@ -10,9 +10,6 @@ import (
 	"reelworth/internal/words"
 )
 
-// waysWidth is the width of the left column.
-const waysWidth float32 = 232
-
 // ways is the left column: the scenario, its ways to buy, and what holds for all.
 type ways struct {
 	content  *fyne.Container

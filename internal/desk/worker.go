@@ -13,6 +13,7 @@ import (
 // one unit has.
 type canvasSize struct {
 	width, height, scale float32
+	text                 float32 // how much larger than drawn text is to be
 }
 
 func (c canvasSize) empty() bool { return c.width < 1 || c.height < 1 }
@@ -40,6 +41,7 @@ const (
 // picture is a drawing and what it looks like on the screen.
 type picture struct {
 	drawing *figure.Drawing
+	text    float32 // the window's units in one of the drawing's
 	image   image.Image
 }
 
@@ -129,7 +131,7 @@ func work(j job) *answer {
 		if room.empty() {
 			continue
 		}
-		w, h := float64(room.width), float64(room.height)
+		w, h := float64(room.width/room.text), float64(room.height/room.text)
 		var d *figure.Drawing
 		switch i {
 		case figureCost:
@@ -142,7 +144,7 @@ func work(j job) *answer {
 			}
 		}
 		if d != nil {
-			a.pictures[i] = picture{d, d.Image(float64(room.scale))}
+			a.pictures[i] = picture{d, room.text, d.Image(float64(room.scale * room.text))}
 		}
 	}
 	return a

@@ -5,7 +5,7 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back.\n\n" +
 	"In a number: up and down change it.\n\n" +
 	"In the left column: up and down go to the next way to buy.\n\n" +
 	"In a choice: up and down choose, Space opens the list.\n\n" +
-	"Ctrl+1, 2, 3: charts, receipt, notes.\n\n" +
+	"F6: the next column. Ctrl+1, 2, 3, 4: charts, receipt, tables, notes.\n\n" +
 	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as, Ctrl+E export a chart.\n\n" +
 	"Ctrl+Z undo, Ctrl+Y redo. Ctrl+B compares the others with the chosen one."
 

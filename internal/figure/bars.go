@@ -87,18 +87,25 @@ func (ch *costChart) segments(r *costRow) {
 	}
 }
 
+// litHeight is the height of the mark under a lit part. The others keep their colours,
+// which have to be told apart.
+const litHeight = 3
+
 // segment draws one part, with its value where that fits and reads.
 func (ch *costChart) segment(r *costRow, part words.CostPart, seg Rect, value string) {
 	ch.hits = append(ch.hits, Hit{
 		Rect: seg, Offer: r.offer.Name, Part: part,
 		Text: words.PartReadout(ch.c, r.offer, part, ch.style.Locale),
 	})
-	colour := ch.colour(part)
+	colour := partColour(ch.style.Theme, part)
 	drawn := seg
 	if drawn.W >= 3 {
 		drawn.W-- // the gap to the next
 	}
 	ch.box(drawn, colour)
+	if part == ch.style.Lit {
+		ch.box(Rect{drawn.X, drawn.bottom() + 1, max(drawn.W, litHeight), litHeight}, ch.style.Theme.Accent)
+	}
 	label, reads := palette.Label(colour, ch.style.Theme)
 	f := smallFace
 	switch {

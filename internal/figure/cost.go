@@ -73,18 +73,9 @@ func partsThatOccur(c *compare.Comparison) []words.CostPart {
 func (ch *costChart) keys() []key {
 	var keys []key
 	for _, p := range ch.parts {
-		keys = append(keys, key{ch.colour(p), p.Name()})
+		keys = append(keys, key{partColour(ch.style.Theme, p), p.Name()})
 	}
 	return keys
-}
-
-// colour is a part's colour, dimmed when another one is lit.
-func (ch *costChart) colour(p words.CostPart) color.NRGBA {
-	c := partColour(ch.style.Theme, p)
-	if lit := ch.style.Lit; lit != "" && lit != p {
-		return blend(c, ch.style.Theme.Ground, 0.7)
-	}
-	return c
 }
 
 func partColour(t palette.Theme, p words.CostPart) color.NRGBA {

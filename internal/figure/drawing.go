@@ -12,8 +12,8 @@ import (
 	"reelworth/internal/words"
 )
 
-// Style is how a figure looks: its colours, and how it writes numbers. With a Lit
-// part the others are dimmed.
+// Style is how a figure looks: its colours, and how it writes numbers. A Lit part
+// is marked in every bar.
 type Style struct {
 	Theme  palette.Theme
 	Locale money.Locale
@@ -218,12 +218,6 @@ func (s *sheet) clear(r Rect) bool {
 		}
 	}
 	return true
-}
-
-// blend is colour a with a share of b mixed in.
-func blend(a, b color.NRGBA, share float64) color.NRGBA {
-	mix := func(x, y uint8) uint8 { return uint8(math.Round(float64(x)*(1-share) + float64(y)*share)) }
-	return color.NRGBA{R: mix(a.R, b.R), G: mix(a.G, b.G), B: mix(a.B, b.B), A: 255}
 }
 
 // inset puts an empty margin around everything drawn so far.

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"reelworth/internal/palette"
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -149,15 +150,19 @@ func TestQuietLinesDifferWithoutColour(t *testing.T) {
 	}
 }
 
-func TestALitPartDimsTheOthers(t *testing.T) {
-	s := english(palette.Paper)
-	s.Lit = words.PartTax
-	ch := &costChart{sheet: newSheet(640, 260, s)}
-	if ch.colour(words.PartTax) != palette.Paper.Tax {
-		t.Error("the lit part is not in its own colour")
+func TestALitPartIsMarkedInEveryBar(t *testing.T) {
+	c := compared(scenario.Demo().Scenarios[0])
+	marks := func(lit words.CostPart) (n int) {
+		s := english(palette.Paper)
+		s.Lit = lit
+		for _, sh := range CostPerRoll(c, "", 640, 260, s).shapes {
+			if sh.colour == palette.Paper.Accent {
+				n++
+			}
+		}
+		return n
 	}
-	dimmed := palette.Contrast(ch.colour(words.PartFilm), palette.Paper.Ground)
-	if full := palette.Contrast(palette.Paper.Film, palette.Paper.Ground); dimmed > full/3 {
-		t.Errorf("another part stands out at %.1f, undimmed at %.1f", dimmed, full)
+	if got := marks(words.PartFilm) - marks(""); got != len(c.Offers) {
+		t.Errorf("%d bars are marked of %d", got, len(c.Offers))
 	}
 }

@@ -27,7 +27,8 @@ type shot struct {
 var shots = []shot{
 	{"charts", 1280, 800, func(h *desk.Harness) { h.Type("offer[3].shipping", "34.50") }},
 	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(1) }},
-	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
+	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
+	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
 	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
 	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
 	{"loading", 1280, 800, func(h *desk.Harness) { h.Topic("loading", 2) }},

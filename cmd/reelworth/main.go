@@ -10,6 +10,7 @@ import (
 
 	"reelworth/assets"
 	"reelworth/internal/desk"
+	"reelworth/internal/library"
 	"reelworth/internal/money"
 )
 
@@ -24,7 +25,11 @@ func main() {
 }
 
 func newDesk(a fyne.App) *desk.Desk {
-	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now})
+	state, err := library.StateFolder()
+	if err != nil {
+		state = "" // without a home there is no place to keep unsaved work
+	}
+	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state})
 }
 
 // numbers is how the user writes numbers, by the system's settings.

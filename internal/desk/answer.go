@@ -31,6 +31,8 @@ type answerColumn struct {
 	notes    *fyne.Container
 	locale   func() locale
 
+	standing string // true until further notice, "" for nothing
+
 	shown *answer // what the pages are about
 	offer int     // whose receipt it is
 }
@@ -179,9 +181,12 @@ func (a *answerColumn) without(held []string, c *compare.Comparison) {
 	if c != nil {
 		parts = append(parts, words.LeftOut(c)...)
 	}
-	if len(parts) == 0 {
+	switch {
+	case len(parts) == 0 && a.standing != "":
+		a.status.set(span{text: "! ", color: colAccent, bold: true}, span{text: a.standing, color: colMuted})
+	case len(parts) == 0:
 		a.status.set()
-	} else {
+	default:
 		a.status.set(span{text: "✗ ", color: colFault, bold: true}, span{text: strings.Join(parts, " "), color: colFault})
 	}
 	a.content.Refresh()
@@ -248,6 +253,15 @@ func fixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
 
 func (f fixed) Layout(o []fyne.CanvasObject, size fyne.Size) { place(o[0], 0, 0, size.Width, f.height) }
 func (f fixed) MinSize([]fyne.CanvasObject) fyne.Size        { return fyne.NewSize(0, f.height) }
+
+// warn says something that stays true until warn is called again; "" ends it. It is seen
+// when nothing more pressing stands there.
+func (a *answerColumn) warn(text string) {
+	a.standing = text
+	if a.shown != nil {
+		a.without(nil, a.shown.comparison)
+	}
+}
 
 // announce says that something was done, until the next change.
 func (a *answerColumn) announce(text string) {

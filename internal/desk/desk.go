@@ -21,8 +21,10 @@ type Options struct {
 	Post func(func())
 	// Settle is how long after the last keystroke the headline changes; 0 is 400 ms.
 	Settle time.Duration
-	// Home is the folder that file dialogs start in.
+	// Home is the folder that file dialogs start in; "" is the user's own.
 	Home string
+	// State is the folder for unsaved work; "" keeps none.
+	State string
 }
 
 // Desk is one window: the session, and the regions that show it.
@@ -45,6 +47,7 @@ type Desk struct {
 	shown  *answer // the newest answer on the screen
 	inside *field  // the one that has the focus, nil for none
 
+	safety  safety
 	pending sync.WaitGroup // reading and writing under way
 }
 
@@ -69,6 +72,7 @@ func New(o Options) *Desk {
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
 	d.setMenu()
+	d.secure()
 	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
 	return d
 }
@@ -146,6 +150,7 @@ func (d *Desk) show() {
 	d.form.show(&s, d.Locale)
 	d.title()
 	d.refreshMenu()
+	d.keep()
 }
 
 func (d *Desk) title() {

@@ -83,7 +83,10 @@ func (d *Desk) opened(doc *library.Document, err error) {
 		d.showColumns()
 		d.session = newSession(doc.File)
 		d.session.doc = doc
+		d.safety.kept = 0
 		d.rememberFile(doc.Path)
+		d.dropKept()
+		d.claimFile(doc.Path)
 		d.shown = nil
 		d.rebuild()
 		if n := len(doc.Notices); n > 0 {
@@ -184,6 +187,10 @@ func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err e
 		s.doc = doc
 		s.draft.Saved(mark)
 		d.rememberFile(doc.Path)
+		if !s.draft.Modified() {
+			d.dropKept()
+		}
+		d.claimFile(doc.Path)
 		d.show()
 		if then != nil {
 			then()
@@ -218,6 +225,7 @@ func (d *Desk) close() {
 	}
 	d.leaving(func() {
 		d.rememberSize()
+		d.release()
 		d.worker.stop()
 		d.win.SetCloseIntercept(nil)
 		d.win.Close()

@@ -18,10 +18,13 @@ type Harness struct {
 }
 
 // NewHarness is a window of an app that draws in memory. The clock stands still.
-func NewHarness(app fyne.App, at time.Time) *Harness {
+func NewHarness(app fyne.App, at time.Time) *Harness { return NewHarnessIn(app, at, "") }
+
+// NewHarnessIn is NewHarness with a state folder.
+func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
 	h := &Harness{}
 	h.Desk = New(Options{
-		App: app, Locale: "en", Now: func() time.Time { return at },
+		App: app, Locale: "en", Now: func() time.Time { return at }, State: state,
 		Settle: time.Hour, // Settle ends the wait
 		Post: func(f func()) {
 			h.mu.Lock()

@@ -1,11 +1,25 @@
 package desk
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/test"
 	"github.com/shopspring/decimal"
 )
 
 func decimalOf(s string) decimal.Decimal { return decimal.RequireFromString(s) }
+
+// dialogText is all words of the dialog that is open.
+func (h *Harness) dialogText() string {
+	var b strings.Builder
+	for _, o := range test.LaidOutObjects(h.win.Canvas().Overlays().Top()) {
+		if p, ok := o.(*prose); ok {
+			b.WriteString(p.text() + "\n")
+		}
+	}
+	return b.String()
+}
 
 // blank says whether a picture is all of one colour.
 func blank(c *canvas.Image) bool {

@@ -136,6 +136,9 @@ func (d *Draft) Saved(m Mark) {
 	d.open = false
 }
 
+// Unsaved says that no state is the one on disk.
+func (d *Draft) Unsaved() { d.saved = d.newMark() }
+
 // growing is the last step when it is still open and about this field.
 func (d *Draft) growing(field string, index int) *step {
 	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || !d.Modified() {

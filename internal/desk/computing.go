@@ -3,6 +3,7 @@ package desk
 import (
 	"fmt"
 
+	"reelworth/internal/compare"
 	"reelworth/internal/figure"
 
 	"reelworth/internal/scenario"
@@ -85,6 +86,9 @@ func (d *Desk) explain() {
 	}
 	c := d.shown.comparison
 	s := d.current()
+	if d.form.note(warningsAbout(c, d.session.sel, d.Locale)) {
+		d.scroll.Refresh()
+	}
 	d.form.explain(func(key string) string {
 		var quote int
 		if n, _ := fmt.Sscanf(key, "rate[%d]", &quote); n == 1 {
@@ -92,4 +96,24 @@ func (d *Desk) explain() {
 		}
 		return words.Meaning(key, c, d.session.sel.offer, d.Locale)
 	})
+}
+
+// warningsAbout are the warnings that stand beside what is chosen.
+func warningsAbout(c *compare.Comparison, sel selection, l locale) []string {
+	var list []string
+	for _, w := range c.Warnings {
+		about := sel.topic == topicOffer && sel.offer < len(c.Offers) && w.Offer == c.Offers[sel.offer].Name
+		switch w.Code {
+		case compare.WarnNoDemand:
+			about = sel.topic == topicShooting
+		case compare.WarnOldQuote:
+			about = about || sel.topic == topicRates
+		case compare.WarnChemistryExpires:
+			about = about || sel.topic == topicDeveloping
+		}
+		if about {
+			list = append(list, words.Warning(w, c, l))
+		}
+	}
+	return list
 }

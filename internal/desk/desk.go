@@ -79,9 +79,9 @@ func New(o Options) *Desk {
 
 // layOut makes the regions anew: at the start, and when the size of the text changes.
 func (d *Desk) layOut() {
-	page := 0
+	page, standing := 0, ""
 	if d.answer != nil {
-		page = d.answer.tabs.at
+		page, standing = d.answer.tabs.at, d.answer.standing
 	}
 	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.numbers)
 	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers)
@@ -89,6 +89,7 @@ func (d *Desk) layOut() {
 	d.help = newHelp()
 	d.root = fyne.NewContainerWithLayout(columns{}, container.NewVScroll(d.ways.content), newRule(),
 		d.scroll, d.help.content, newRule(), d.answer.content)
+	d.answer.standing = standing
 	d.answer.tabs.choose(page)
 	d.win.SetContent(d.root)
 	d.shown = nil

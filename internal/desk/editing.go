@@ -39,14 +39,14 @@ func (d *Desk) edit(f *field, text string) {
 		return
 	}
 	d.session.change(f.name, f.key, next)
-	d.show()
-	if q := d.whichCurrency(f, &next, text); q != nil {
-		f.ask(q)
-	}
-	if _, chosen := f.input.(*picker); chosen {
+	if _, chosen := f.input.(*picker); chosen { // the form may have other fields now
 		d.session.reshaped()
 		d.rebuild()
 		return
+	}
+	d.show()
+	if q := d.whichCurrency(f, &next, text); q != nil {
+		f.ask(q)
 	}
 	d.compute(settles)
 }

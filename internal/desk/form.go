@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/money"
@@ -17,6 +19,8 @@ type form struct {
 	fields []*field
 	head   *prose
 	under  *prose
+	notes  *fyne.Container // what is worth knowing about what is chosen
+	told   []string        // its sentences
 	body   *fyne.Container
 }
 
@@ -41,6 +45,9 @@ func (f *form) build(unfold func()) *fyne.Container {
 	for i := range f.groups {
 		f.add(&f.groups[i], unfold)
 	}
+	f.notes, f.told = newStack(formWidth, 8), nil
+	f.body.Add(space(12))
+	f.body.Add(f.notes)
 	if f.caution != "" {
 		f.body.Add(space(12))
 		f.body.Add(small(f.caution))
@@ -106,6 +113,19 @@ func (f *form) explain(meaning func(key string) string) {
 			fd.row.say(text)
 		}
 	}
+}
+
+// note lists what is worth knowing; it says whether that is something else than before.
+func (f *form) note(sentences []string) bool {
+	if slices.Equal(sentences, f.told) {
+		return false
+	}
+	f.told = sentences
+	f.notes.RemoveAll()
+	for _, s := range sentences {
+		f.notes.Add(newProse(sizeSmall+1, span{text: "! ", bold: true, color: colAccent}, span{text: s}))
+	}
+	return true
 }
 
 // heldFields are the fields whose text is not part of the answer.

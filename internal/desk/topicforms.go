@@ -276,6 +276,7 @@ func (b forms) processGroup(i int, d scenario.Developing) group {
 	}
 	name := texts(key("name"), "name of a process", func(s *scenario.Scenario) *string { return &at(s).Name })
 	way := wordsSlot(key("way"), "way of developing", func(s *scenario.Scenario) *scenario.Way { return &at(s).Way })
+	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
 	g := group{heading: d.Name, fields: []*field{
 		wordField(b.e, "Name", followName(i, name)),
 		choiceField(b.e, "Where", wideWidth, []option{{"lab", "at a lab"}, {"home", "at home"}}, way),

@@ -158,7 +158,11 @@ func (w *ways) price(c *compare.Comparison) {
 	l := w.locale()
 	for i, card := range w.offers {
 		o := &c.Offers[i]
-		card.under.set(span{text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), color: colMuted})
+		under := []span{{text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), color: colMuted}}
+		if len(warningsAbout(c, selection{topicOffer, i}, l)) > 0 {
+			under = append(under, span{text: " !", bold: true, color: colAccent})
+		}
+		card.under.set(under...)
 		if o.Fault != nil {
 			card.total.set(span{text: "–", color: colFault, bold: true})
 			card.bar.set(0)

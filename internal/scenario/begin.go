@@ -77,13 +77,11 @@ func FreeName(f File, name string) string {
 // NewProcess is a beginning for a way to develop.
 func NewProcess(s *Scenario, way Way) Developing {
 	d := Defaults[Developing]()
-	d.Way = way
+	d.ChemistryRolls = 10
+	SetWay(&d, way)
 	name := "New lab"
-	d.Price = decimal.New(1000, -2)
 	if way == Home {
 		name = "At home"
-		d.Price = Decimal{}
-		d.ChemistryPrice, d.ChemistryRolls = decimal.New(3000, -2), 10
 	}
 	var taken []string
 	for _, p := range s.Developing {
@@ -91,6 +89,18 @@ func NewProcess(s *Scenario, way Way) Developing {
 	}
 	d.Name = freeName(name, taken)
 	return d
+}
+
+// SetWay makes a process one of another way: the price it needs begins sensibly, and
+// what it had stays.
+func SetWay(d *Developing, way Way) {
+	d.Way = way
+	if way == Lab && d.Price == (Decimal{}) {
+		d.Price = decimal.New(1000, -2)
+	}
+	if way == Home && d.ChemistryPrice == (Decimal{}) {
+		d.ChemistryPrice = decimal.New(3000, -2)
+	}
 }
 
 // NewEquipment is a beginning for something bought once.

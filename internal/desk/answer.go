@@ -63,17 +63,17 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	a.tables = [2]*tableView{newTableView(copied), newTableView(copied)}
 	a.twins = inset(newStack(0, 18, a.tables[0], a.tables[1]), 0, 14, 14, 12)
 	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
-	charts := fyne.NewContainerWithLayout(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
+	charts := container.New(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
 	a.tabs = newTabs(func() {
 		a.fill()
 		redraw()
 	},
 		tab{"Charts", charts},
 		tab{"Receipt", container.NewVScroll(a.receipt)},
-		tab{"Tables", container.NewVScroll(a.twins)},
+		tab{"Tables", container.NewScroll(a.twins)},
 		tab{"Notes", container.NewVScroll(a.notes)},
 	)
-	a.content = fyne.NewContainerWithLayout(answerLayout{}, a.headline, a.under, a.status, a.tabs)
+	a.content = container.New(answerLayout{}, a.headline, a.under, a.status, a.tabs)
 	return a
 }
 
@@ -248,7 +248,7 @@ func (l *chartsLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewS
 type fixed struct{ height float32 }
 
 func fixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
-	return fyne.NewContainerWithLayout(fixed{h}, o)
+	return container.New(fixed{h}, o)
 }
 
 func (f fixed) Layout(o []fyne.CanvasObject, size fyne.Size) { place(o[0], 0, 0, size.Width, f.height) }

@@ -87,7 +87,7 @@ func (d *Desk) layOut() {
 	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers)
 	d.scroll = container.NewVScroll(container.NewWithoutLayout())
 	d.help = newHelp()
-	d.root = fyne.NewContainerWithLayout(columns{}, container.NewVScroll(d.ways.content), newRule(),
+	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), newRule(),
 		d.scroll, d.help.content, newRule(), d.answer.content)
 	d.answer.standing = standing
 	d.answer.tabs.choose(page)

@@ -84,6 +84,12 @@ func (f *field) withUnit(e editor, options []option, s slot) *field {
 	return f
 }
 
+// offering puts some of the units first in their list.
+func (f *field) offering(first []string) *field {
+	f.row.choice.first = first
+	return f
+}
+
 // means names what the engine says about the value.
 func (f *field) means(key string) *field {
 	f.meaning = key

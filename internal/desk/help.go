@@ -1,6 +1,9 @@
 package desk
 
-import "fyne.io/fyne/v2"
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+)
 
 // help is the strip under the form that explains the field under the cursor. It always
 // has its room, so that nothing moves when the focus does.
@@ -11,7 +14,7 @@ type help struct {
 
 func newHelp() *help {
 	h := &help{text: small("").lines(3)}
-	h.content = fyne.NewContainerWithLayout(helpLayout{}, newRule(), h.text)
+	h.content = container.New(helpLayout{}, newRule(), h.text)
 	h.say("")
 	return h
 }

@@ -54,11 +54,17 @@ func (l *ledger) visible() []*ledgerRow {
 	return v
 }
 
-func (l *ledger) heightFor(float32) float32 { return ledgerRowHeight * float32(len(l.visible())) }
+func (l *ledger) heightFor(width float32) float32 {
+	var h float32
+	for _, r := range l.visible() {
+		h += r.heightFor(width)
+	}
+	return h
+}
 
 func (l *ledger) MinSize() fyne.Size {
 	l.ExtendBaseWidget(l)
-	return fyne.NewSize(0, l.heightFor(0))
+	return fyne.NewSize(0, l.heightFor(l.Size().Width))
 }
 
 func (l *ledger) CreateRenderer() fyne.WidgetRenderer { return &ledgerRenderer{l} }
@@ -69,9 +75,10 @@ func (r *ledgerRenderer) Layout(size fyne.Size) {
 	y := float32(0)
 	for _, row := range r.l.visible() {
 		row.two = r.l.two
-		place(row, 0, y, size.Width, ledgerRowHeight)
+		h := row.heightFor(size.Width)
+		place(row, 0, y, size.Width, h)
 		row.Refresh()
-		y += ledgerRowHeight
+		y += h
 	}
 }
 func (r *ledgerRenderer) MinSize() fyne.Size { return r.l.MinSize() }
@@ -121,6 +128,10 @@ type ledgerRowRenderer struct{ r *ledgerRow }
 
 func (rr *ledgerRowRenderer) Layout(size fyne.Size) {
 	r := rr.r
+	if size.Width < ledgerNarrow {
+		r.layNarrow(size)
+		return
+	}
 	h := r.label.lineHeight()
 	y := (size.Height - h) / 2
 	labelTo := ledgerHome - 84*textFactor
@@ -135,6 +146,31 @@ func (rr *ledgerRowRenderer) Layout(size fyne.Size) {
 	place(r.seller, ledgerSeller-amount, y, amount, h)
 	place(r.home, ledgerHome-amount, y, amount, h)
 	r.placeHow(size)
+	place(r.rule, 0, size.Height-1, size.Width, 1)
+}
+
+func (r *ledgerRow) heightFor(width float32) float32 {
+	if width < ledgerNarrow && r.how.text() != "" {
+		r.how.size, r.how.maxLines = sizeSmall, 2
+		return ledgerRowHeight + r.how.heightFor(width)
+	}
+	return ledgerRowHeight
+}
+
+// layNarrow puts the amounts to the right edge and the explanation under the label.
+func (r *ledgerRow) layNarrow(size fyne.Size) {
+	h := r.label.lineHeight()
+	amount := 92 * textFactor
+	left := size.Width - amount
+	if r.two && r.seller.text() != "" {
+		left -= amount
+	}
+	place(r.label, 0, 6, left-6, h)
+	place(r.seller, size.Width-2*amount, 6, amount-6, h)
+	place(r.home, size.Width-amount, 6, amount, h)
+	r.how.size, r.how.maxLines = sizeSmall, 2
+	place(r.how, 0, 6+h, size.Width, max(0, size.Height-h-8))
+	r.how.Refresh()
 	place(r.rule, 0, size.Height-1, size.Width, 1)
 }
 

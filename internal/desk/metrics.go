@@ -21,6 +21,7 @@ var (
 
 	// The receipt: its rows, and where its columns end or begin.
 	ledgerRowHeight, ledgerSeller, ledgerHome, ledgerHow float32
+	ledgerNarrow                                         float32 // below, explanations stand under the labels
 
 	tabsHeight float32
 )
@@ -40,7 +41,7 @@ func setTextSize(factor float32) {
 		{&barePadding, 5},
 		{&waysWidth, 232}, {&formColumn, 388}, {&answerEdge, 20}, {&helpHeight, 60},
 		{&cardEdge, 8}, {&cardPad, 7},
-		{&ledgerRowHeight, 31}, {&ledgerSeller, 276}, {&ledgerHome, 366}, {&ledgerHow, 386},
+		{&ledgerRowHeight, 31}, {&ledgerSeller, 276}, {&ledgerHome, 366}, {&ledgerHow, 386}, {&ledgerNarrow, 540},
 		{&tabsHeight, 36},
 	} {
 		*m.at = m.size * factor

@@ -105,7 +105,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
 	currency := texts(of.key("currency"), "currency", of.currency)
 	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
 	return group{heading: "On the seller's page", fields: []*field{
-		numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, b.currencies(s, of.code(s)), currency).means("price"),
+		numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, allCurrencies, currency).offering(currenciesOf(s)).means("price"),
 		numberField(b.e, plural+" per order", "", units).means("units"),
 		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
 		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 )
 
 // paragraphs sets a text with empty lines between its paragraphs in a column that wide.
@@ -12,7 +13,7 @@ func paragraphs(text string, width float32) fyne.CanvasObject {
 	for _, p := range strings.Split(text, "\n\n") {
 		c.Add(newProse(sizeText, span{text: p}))
 	}
-	return fyne.NewContainerWithLayout(&exactSize{width}, c)
+	return container.New(&exactSize{width}, c)
 }
 
 // exactSize gives its object a width and the height it needs then.

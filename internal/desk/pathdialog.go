@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
@@ -48,7 +49,7 @@ func (d *Desk) ask(q pathQuestion) {
 	}
 	body.Add(browse)
 	body.Add(why)
-	top := dialog.NewCustomWithoutButtons(q.title, fyne.NewContainerWithLayout(&exactSize{width}, body), d.win)
+	top := dialog.NewCustomWithoutButtons(q.title, container.New(&exactSize{width}, body), d.win)
 	try := func() {
 		path, wrong := finish(box.entry.Text, q.endings)
 		if wrong != "" {

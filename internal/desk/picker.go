@@ -1,6 +1,11 @@
 package desk
 
 import (
+	"slices"
+	"strings"
+	"time"
+	"unicode"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -16,9 +21,12 @@ type option struct{ value, label string }
 type picker struct {
 	widget.BaseWidget
 	options []option
+	first   []string // values to put first in the open list
 	value   string
 	changed func(value string)
 	entered func(in bool)
+	typed   string // letters that seek an option
+	typedAt time.Time
 	plain   bool // no box: a title that opens a list
 	bold    bool
 	focused bool
@@ -41,11 +49,6 @@ func newPicker(options []option, changed func(string)) *picker {
 // show chooses a value without telling anyone.
 func (p *picker) show(value string) {
 	p.value = value
-	p.Refresh()
-}
-
-func (p *picker) setOptions(options []option) {
-	p.options = options
 	p.Refresh()
 }
 
@@ -89,6 +92,33 @@ func (p *picker) step(by int) {
 	}
 }
 
+// listed are the options in the order of the open list.
+func (p *picker) listed() []option {
+	var first, rest []option
+	for _, o := range p.options {
+		if slices.Contains(p.first, o.value) {
+			first = append(first, o)
+		} else {
+			rest = append(rest, o)
+		}
+	}
+	return append(first, rest...)
+}
+
+// seek chooses the first option that begins with what was typed within a second.
+func (p *picker) seek(r rune) {
+	if time.Since(p.typedAt) > time.Second {
+		p.typed = ""
+	}
+	p.typed, p.typedAt = p.typed+string(unicode.ToLower(r)), time.Now()
+	for _, o := range p.options {
+		if strings.HasPrefix(strings.ToLower(o.label), p.typed) {
+			p.choose(o.value)
+			return
+		}
+	}
+}
+
 // open shows the list below the field.
 func (p *picker) open() {
 	c := fyne.CurrentApp().Driver().CanvasForObject(p)
@@ -96,7 +126,7 @@ func (p *picker) open() {
 		return
 	}
 	var items []*fyne.MenuItem
-	for _, o := range p.options {
+	for _, o := range p.listed() {
 		item := fyne.NewMenuItem(o.label, func() {
 			p.choose(o.value)
 			c.Focus(p)
@@ -133,7 +163,9 @@ func (p *picker) setFocus(in bool) {
 func (p *picker) TypedRune(r rune) {
 	if r == ' ' {
 		p.open()
+		return
 	}
+	p.seek(r)
 }
 
 func (p *picker) TypedKey(e *fyne.KeyEvent) {

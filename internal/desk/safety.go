@@ -28,7 +28,8 @@ type safety struct {
 	recovery *library.Recovery
 	claim    *library.Claim
 	kept     draft.Mark
-	due      bool // keeping is on its way
+	due      bool          // keeping is on its way
+	turn     chan struct{} // closed when what was asked of the recovery before is done
 	told     string
 }
 
@@ -68,8 +69,9 @@ func (d *Desk) keepNow() {
 	}
 	doc, file, mark, at := d.session.doc, d.session.draft.File(), d.session.draft.Mark(), d.Now()
 	s.kept = mark
-	d.background(func() func() {
-		err := s.recovery.Keep(doc, file, at)
+	r := s.recovery
+	d.inTurn(func() func() {
+		err := r.Keep(doc, file, at)
 		return func() {
 			if err != nil {
 				d.answer.announce("Unsaved work is not kept: " + err.Error())
@@ -79,10 +81,24 @@ func (d *Desk) keepNow() {
 	})
 }
 
+// inTurn is background for what is asked of the recovery: one after another, so that
+// work kept before a save is not there again after it.
+func (d *Desk) inTurn(do func() (then func())) {
+	before, done := d.safety.turn, make(chan struct{})
+	d.safety.turn = done
+	d.background(func() func() {
+		if before != nil {
+			<-before
+		}
+		defer close(done)
+		return do()
+	})
+}
+
 // dropKept forgets what was kept: it is saved, or not wanted.
 func (d *Desk) dropKept() {
 	if r := d.safety.recovery; r != nil {
-		d.background(func() func() {
+		d.inTurn(func() func() {
 			err := r.Drop()
 			return func() {
 				if err != nil {
@@ -247,7 +263,7 @@ func (d *Desk) takeUp(l library.Leftover) {
 	d.session.reshaped()
 	d.rebuild()
 	r, file, kept, at := d.safety.recovery, doc.File, d.session.doc, d.Now()
-	d.background(func() func() {
+	d.inTurn(func() func() {
 		err := r.Keep(kept, file, at)
 		if err == nil {
 			err = l.Discard()

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
@@ -53,7 +54,7 @@ func (d *Desk) renameScenario() {
 	why := newProse(sizeSmall).lines(2)
 	width := labelWidth + 300*textFactor
 	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""), why)
-	q := dialog.NewCustomWithoutButtons("Name of the scenario", fyne.NewContainerWithLayout(&exactSize{width}, body), d.win)
+	q := dialog.NewCustomWithoutButtons("Name of the scenario", container.New(&exactSize{width}, body), d.win)
 	try := func() {
 		name := box.entry.Text
 		if wrong := d.session.nameTaken(name); wrong != "" {

@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
 )
 
 // tall is what knows its height for a width.
@@ -18,7 +19,7 @@ type stack struct {
 }
 
 func newStack(width, gap float32, objects ...fyne.CanvasObject) *fyne.Container {
-	return fyne.NewContainerWithLayout(&stack{gap: gap, width: width}, objects...)
+	return container.New(&stack{gap: gap, width: width}, objects...)
 }
 
 // inset gives a stack margins.
@@ -44,7 +45,18 @@ func (s *stack) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 }
 
 func (s *stack) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(0, s.height(objects, s.width))
+	return fyne.NewSize(s.leastWidth(objects), s.height(objects, s.width))
+}
+
+// leastWidth is what the objects need that know how wide they must be.
+func (s *stack) leastWidth(objects []fyne.CanvasObject) float32 {
+	var least float32
+	for _, o := range objects {
+		if w, ok := o.(interface{ leastWidth() float32 }); ok {
+			least = max(least, w.leastWidth()+s.left+s.right)
+		}
+	}
+	return least
 }
 
 func (s *stack) height(objects []fyne.CanvasObject, width float32) float32 {
@@ -89,7 +101,7 @@ func space(h float32) fyne.CanvasObject {
 type sides struct{ gap float32 }
 
 func newSides(left, right fyne.CanvasObject) *fyne.Container {
-	return fyne.NewContainerWithLayout(&sides{gap: 8}, left, right)
+	return container.New(&sides{gap: 8}, left, right)
 }
 
 func (s *sides) rightWidth(o fyne.CanvasObject) float32 {
@@ -115,7 +127,7 @@ func (s *sides) MinSize(objects []fyne.CanvasObject) fyne.Size {
 type side struct{ gap float32 }
 
 func newLine(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
-	return fyne.NewContainerWithLayout(side{gap}, objects...)
+	return container.New(side{gap}, objects...)
 }
 
 func (s side) Layout(objects []fyne.CanvasObject, size fyne.Size) {

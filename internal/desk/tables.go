@@ -25,7 +25,7 @@ type tableView struct {
 const tableRow float32 = 24
 
 func newTableView(copied func(text string)) *tableView {
-	t := &tableView{title: newProse(sizeText)}
+	t := &tableView{title: newProse(sizeText).atMost(1)}
 	t.copy = newLink("Copy", func() { copied(t.plain()) })
 	t.ExtendBaseWidget(t)
 	return t
@@ -75,9 +75,19 @@ func (t *tableView) heightFor(float32) float32 {
 	return 26*textFactor + tableRow*textFactor*float32(len(t.cells)+1)
 }
 
+// The least widths of the first column and of the others.
+const tableFirst, tableEach float32 = 150, 66
+
+func (t *tableView) leastWidth() float32 {
+	if len(t.cells) == 0 {
+		return 0
+	}
+	return textFactor * (tableFirst + tableEach*float32(len(t.cells[0])-1))
+}
+
 func (t *tableView) MinSize() fyne.Size {
 	t.ExtendBaseWidget(t)
-	return fyne.NewSize(0, t.heightFor(0))
+	return fyne.NewSize(t.leastWidth(), t.heightFor(0))
 }
 
 func (t *tableView) CreateRenderer() fyne.WidgetRenderer { return &tableRenderer{t} }
@@ -87,16 +97,13 @@ type tableRenderer struct{ t *tableView }
 func (r *tableRenderer) Layout(size fyne.Size) {
 	t := r.t
 	copyWidth := t.copy.MinSize().Width
-	place(t.title, 0, 0, size.Width-copyWidth-10, t.title.lineHeight())
-	place(t.copy, size.Width-copyWidth, 0, copyWidth, t.copy.MinSize().Height)
+	place(t.copy, 0, 0, copyWidth, t.copy.MinSize().Height)
+	place(t.title, copyWidth+14, 0, size.Width-copyWidth-14, t.title.lineHeight())
 	if len(t.cells) == 0 {
 		return
 	}
 	columns := len(t.cells[0])
-	first := size.Width * 0.28
-	if columns > 6 {
-		first = size.Width * 0.22
-	}
+	first := max(tableFirst*textFactor, size.Width*0.24)
 	each := (size.Width - first) / float32(max(1, columns-1))
 	y := 26 * textFactor
 	for i, line := range t.cells {

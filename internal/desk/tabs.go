@@ -88,17 +88,37 @@ func (t *tabs) CreateRenderer() fyne.WidgetRenderer { return &tabsRenderer{t} }
 
 type tabsRenderer struct{ t *tabs }
 
+// Layout puts the names on one line, or where they have no room on several.
 func (r *tabsRenderer) Layout(size fyne.Size) {
-	x := float32(0)
+	gap := 26 * textFactor
+	if r.width(gap) > size.Width {
+		gap = 14 * textFactor
+	}
+	x, y, high := float32(0), float32(0), tabsHeight
 	for _, l := range r.t.labels {
 		w := l.MinSize().Width
-		place(l, x, 0, w, tabsHeight)
-		x += w + 26
+		if x > 0 && x+w > size.Width {
+			x, y = 0, y+high-6
+		}
+		place(l, x, y, w, high)
+		x += w + gap
 	}
-	place(r.t.line, 0, tabsHeight-1, size.Width, 1)
+	below := y + high
+	place(r.t.line, 0, below-1, size.Width, 1)
 	for _, p := range r.t.pages {
-		place(p.content, 0, tabsHeight, size.Width, size.Height-tabsHeight)
+		place(p.content, 0, below, size.Width, size.Height-below)
 	}
+}
+
+// width of all names on one line.
+func (r *tabsRenderer) width(gap float32) (w float32) {
+	for i, l := range r.t.labels {
+		if i > 0 {
+			w += gap
+		}
+		w += l.MinSize().Width
+	}
+	return w
 }
 
 func (r *tabsRenderer) MinSize() fyne.Size { return fyne.NewSize(300, tabsHeight+200) }

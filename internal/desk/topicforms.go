@@ -57,26 +57,34 @@ func always(text string) func(*scenario.Scenario) string {
 
 func home(s *scenario.Scenario) string { return s.Home }
 
-// currencies are the codes to offer: those in use in the scenario first.
-func (b forms) currencies(s *scenario.Scenario, now string) []option {
-	var list []option
-	seen := map[string]bool{}
-	add := func(code string) {
-		if code != "" && !seen[code] {
-			seen[code] = true
-			list = append(list, option{code, code})
-		}
-	}
-	add(s.Home)
-	add(now)
-	for _, r := range s.Rates {
-		add(r.One)
-		add(r.In)
-	}
+// currencyField is a choice among all currencies, those of the scenario first in its
+// list.
+func (b forms) currencyField(s *scenario.Scenario, label string, to slot) *field {
+	f := choiceField(b.e, label, numberWidth, allCurrencies, to)
+	f.input.(*picker).first = currenciesOf(s)
+	return f
+}
+
+// allCurrencies are the codes to choose from, in alphabetical order, so that stepping
+// through them does not change the order.
+var allCurrencies = func() (list []option) {
 	for _, c := range money.Codes() {
-		add(c)
+		list = append(list, option{c, c})
 	}
 	return list
+}()
+
+// currenciesOf are the codes in use in the scenario.
+func currenciesOf(s *scenario.Scenario) []string {
+	list := []string{s.Home}
+	for _, r := range s.Rates {
+		list = append(list, r.One, r.In)
+	}
+	for _, o := range s.Offers {
+		list = append(list, o.Currency)
+	}
+	slices.Sort(list[1:])
+	return slices.Compact(list)
 }
 
 // quoteField is the quote that connects a currency with home: the one there is, or an
@@ -158,9 +166,9 @@ func (b forms) ratesForm(s *scenario.Scenario) *form {
 		}
 		one, in := s.Rates[i].One, s.Rates[i].In
 		f.groups = append(f.groups, group{heading: one + " and " + in, fields: []*field{
-			choiceField(b.e, "One", numberWidth, b.currencies(s, one), code("one", func(r *scenario.Rate) *string { return &r.One })),
+			b.currencyField(s, "One", code("one", func(r *scenario.Rate) *string { return &r.One })),
 			b.quote(s, i),
-			choiceField(b.e, "in", numberWidth, b.currencies(s, in), code("in", func(r *scenario.Rate) *string { return &r.In })),
+			b.currencyField(s, "in", code("in", func(r *scenario.Rate) *string { return &r.In })),
 			wordField(b.e, "Date", dates(key("date"), "date of a quote", func(s *scenario.Scenario) *scenario.Date { return &at(s).Date })),
 			wordField(b.e, "Source", code("source", func(r *scenario.Rate) *string { return &r.Source })),
 		}, actions: toObjects(newLink("Remove", func() { b.acts.removeQuote(i) }))})
@@ -349,7 +357,7 @@ func (b forms) shootingForm(s *scenario.Scenario) *form {
 	about := group{heading: "The scenario", fields: []*field{
 		wordField(b.e, "Name", texts("name", "name of the scenario", func(s *scenario.Scenario) *string { return &s.Name })),
 		wordField(b.e, "Note", texts("note", "note", func(s *scenario.Scenario) *string { return &s.Note })),
-		choiceField(b.e, "Home currency", numberWidth, b.currencies(s, s.Home), texts("home", "home currency", func(s *scenario.Scenario) *string { return &s.Home })),
+		b.currencyField(s, "Home currency", texts("home", "home currency", func(s *scenario.Scenario) *string { return &s.Home })),
 	}}
 	var offers []option
 	for _, o := range s.Offers {

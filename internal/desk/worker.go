@@ -25,7 +25,6 @@ type job struct {
 	faults   []scenario.Fault
 	today    scenario.Date
 	chosen   string // the offer the figures stress
-	lit      string // the part of the cost that is stressed, "" for all
 	style    figure.Style
 	room     [figureCount]canvasSize // empty for a figure that is not on the screen
 }

@@ -35,7 +35,6 @@ var floors = map[string]int{
 	"cmd/dev":             7,
 
 	// Goes when every library in go.mod has its user.
-	"internal/hold": 0,
 }
 
 // room says where a library may be imported.
@@ -47,11 +46,8 @@ type room struct {
 }
 
 var rooms = []room{
-	{library: "fyne.io", in: []string{"internal/desk", "cmd/reelworth", "internal/hold"},
 		why: "the toolkit stays in the window, so that everything else runs without one"},
-	{library: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure", "internal/hold"}, tests: true,
 		why: "it compares pictures in tests"},
-	{library: "gonum.org", in: []string{"internal/figure", "internal/hold"},
 		why: "one package draws"},
 	{library: "net/url", in: []string{"internal", "cmd"},
 		why: "it only takes addresses apart"},

@@ -6,7 +6,6 @@ require (
 	fyne.io/fyne/v2 v2.7.1
 	github.com/BurntSushi/toml v1.6.0
 	github.com/bojanz/currency v1.4.2
-	github.com/cockroachdb/apd/v3 v3.2.1
 	github.com/natefinch/atomic v1.0.1
 	github.com/rogpeppe/go-internal v1.14.1
 	github.com/shopspring/decimal v1.4.0
@@ -25,6 +24,7 @@ require (
 	fyne.io/systray v1.11.1-0.20250603113521-ca66a66d8b58 // indirect
 	git.sr.ht/~sbinet/gg v0.7.0 // indirect
 	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
+	github.com/cockroachdb/apd/v3 v3.2.1 // indirect
 	github.com/davecgh/go-spew v1.1.1 // indirect
 	github.com/fredbi/uri v1.1.1 // indirect
 	github.com/fsnotify/fsnotify v1.9.0 // indirect

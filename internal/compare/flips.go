@@ -29,10 +29,14 @@ type rivals struct {
 	saving exact.Fraction
 }
 
-func newRivals(d duel) *rivals {
+// newRivals takes the outlay of the other side where that is known already.
+func newRivals(d duel, other *outlay) *rivals {
 	r := &rivals{duel: d}
-	for s := range r.terms {
-		r.out[s] = newOutlay(&r.terms[s])
+	r.out[offerSide] = newOutlay(&r.terms[offerSide])
+	if other != nil {
+		r.out[otherSide] = *other
+	} else {
+		r.out[otherSide] = newOutlay(&r.terms[otherSide])
 	}
 	r.saving = r.out[otherSide].cost.Sub(r.out[offerSide].cost)
 	return r

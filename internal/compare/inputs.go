@@ -37,6 +37,9 @@ type knob struct {
 	// scale is how the film's value goes by it, for the limits it crosses.
 	scale scale
 	turn  func(t *terms, x exact.Fraction)
+	// slope is what 1 more of it adds to the year of a side; nil for what changes the
+	// landed cost of an order instead.
+	slope func(t *terms) exact.Fraction
 }
 
 // limit is the lower end of an input's domain, which is 0.
@@ -70,12 +73,14 @@ func (d *duel) knobs() []knob {
 	)
 	if offer.spendsTime() || other.spendsTime() {
 		list = append(list, knob{input: scenario.InputHourlyValue, quote: -1, today: offer.hourly, moves: both,
-			turn: func(t *terms, x exact.Fraction) { t.hourly = x }})
+			turn:  func(t *terms, x exact.Fraction) { t.hourly = x },
+			slope: func(t *terms) exact.Fraction { return t.minutes().Quo(exact.Int(60)) }})
 	}
 	for s, input := range [2]Input{scenario.InputOfferDeveloping, scenario.InputBaselineDeveloping} {
 		if t := &d.terms[s]; t.developing.counted() {
 			list = append(list, knob{input: input, owner: d.names[s], quote: -1, today: t.developing.perCassette, moves: only(side(s)),
-				turn: func(t *terms, x exact.Fraction) { t.developing.perCassette = x }})
+				turn:  func(t *terms, x exact.Fraction) { t.developing.perCassette = x },
+				slope: (*terms).cassettes})
 		}
 	}
 	if offer.imported() || other.imported() {

@@ -6,10 +6,12 @@ import "reelworth/internal/exact"
 // how many orders of film are placed does not go by what they cost, so the year is
 // orders × landed cost, month by month, and the rest.
 type outlay struct {
-	terms  terms // with no rounding
-	cost   exact.Fraction
-	film   []placed
-	landed []exact.Fraction // of an order at the price of each month
+	rounded terms
+	terms   terms // with no rounding
+	cost    exact.Fraction
+	film    []placed
+	landed  []exact.Fraction // of an order at the price of each month
+	rough   rough
 }
 
 // placed is how much film is paid for at one drift of the price, in orders, less
@@ -20,7 +22,7 @@ type placed struct {
 }
 
 func newOutlay(t *terms) outlay {
-	o := outlay{terms: t.withoutRounding()}
+	o := outlay{rounded: *t, terms: t.withoutRounding()}
 	o.cost = o.terms.year().Cost
 	o.film = o.terms.placed()
 	for m := range t.shooting.months {
@@ -30,46 +32,17 @@ func newOutlay(t *terms) outlay {
 			o.landed = append(o.landed, landed(&o.terms, m))
 		}
 	}
+	o.rough = roughOf(&o)
 	return o
 }
 
-// stepCost is the year's cost for terms that differ from the outlay's in what is shot
-// and what a unit yields, from counts alone.
-func (o *outlay) stepCost(t *terms) exact.Fraction {
-	months := t.shooting.months
-	per := t.perExposure()
-	var cassettes [12]exact.Fraction
-	for i, demand := range t.shooting.demand {
-		cassettes[i] = demand.Mul(per)
-	}
-	l, d := &t.loading, &t.developing
-	film, ok := stockOf(t.orderSize(), t.onHand.Mul(t.yield.Good), &t.shooting.demand, t.keeps)
-	loads, chemistry := stock{lot: 1}, stock{lot: 1}
-	if ok && t.reel {
-		loads, ok = stockOf(l.pack.Mul(l.loads), l.owned.Mul(l.loads), &cassettes, span{})
-	}
-	if ok && d.atHome() {
-		chemistry, ok = stockOf(d.chemistryRolls, exact.Fraction{}, &cassettes, d.keeps)
-	}
-	if !ok {
-		return t.year().Cost
-	}
-	shot := t.shooting.total()
-	used := shot.Mul(per)
-	minutes := shot.Quo(t.yield.Good).Mul(l.minutesPerReel).Add(used.Mul(t.minutesPerCassette()))
-	cost := exact.Sum(
-		film.cost(months, func(m int) exact.Fraction { return o.landed[m] }),
-		loads.cost(months, func(int) exact.Fraction { return l.pack.Mul(l.cassettePrice) }),
-		chemistry.cost(months, func(int) exact.Fraction { return d.chemistryPrice }),
-		used.Mul(l.consumables.Add(d.perCassette)),
-		t.value(minutes),
-	)
-	if shot.Sign() > 0 {
-		for _, gears := range t.equipment() {
-			cost = cost.Add(t.prices(gears)).Sub(t.resales(gears))
-		}
-	}
-	return cost
+// cassettes is how many are filled in the scenario's months.
+func (t *terms) cassettes() exact.Fraction { return t.shooting.total().Mul(t.perExposure()) }
+
+// minutes is the time that loading and developing take in the scenario's months.
+func (t *terms) minutes() exact.Fraction {
+	reels := t.shooting.total().Quo(t.yield.Good)
+	return reels.Mul(t.loading.minutesPerReel).Add(t.cassettes().Mul(t.minutesPerCassette()))
 }
 
 // placed goes through the months with the film alone.
@@ -115,36 +88,22 @@ func (o *outlay) by(k *knob, s side) pieces {
 	if !k.moves[s] {
 		return pieces{first: line{at0: o.cost}}
 	}
-	at := func(u exact.Fraction) terms { return k.turned(&o.terms, s, k.x(u)) }
+	if k.slope != nil {
+		slope := k.slope(&o.terms)
+		return pieces{first: line{o.cost.Sub(slope.Mul(k.today)), slope}}
+	}
 	parts, weights := []pieces{{}}, []exact.Fraction{exact.Int(1)}
 	rest := o.cost
 	for _, p := range o.film {
 		parts = append(parts, piecesOf(k.knots(&o.terms, p.month), func(u exact.Fraction) exact.Fraction {
-			t := at(u)
+			t := k.turned(&o.terms, s, k.x(u))
 			return landed(&t, p.month)
 		}))
 		weights = append(weights, p.orders)
-		rest = rest.Sub(p.orders.Mul(landed(&o.terms, p.month)))
+		rest = rest.Sub(p.orders.Mul(o.landed[p.month]))
 	}
 	parts[0].first = line{at0: rest}
-	if k.scale == scaleNone {
-		parts[0].first = o.restBy(k, s)
-	}
 	return sumOf(parts, weights)
-}
-
-// restBy is everything but the film as it goes by an input that has no limits.
-func (o *outlay) restBy(k *knob, s side) line {
-	value := func(x exact.Fraction) exact.Fraction {
-		t := k.turned(&o.terms, s, x)
-		cost := t.year().Cost
-		for _, p := range o.film {
-			cost = cost.Sub(p.orders.Mul(landed(&t, p.month)))
-		}
-		return cost
-	}
-	u, v := exact.Int(1), exact.Int(2)
-	return lineThrough(u, value(u), v, value(v))
 }
 
 // x is the input at u, and u at x.

@@ -41,11 +41,12 @@ func (p *PairOutlook) Volume() *Flip { return flipOf(p.Flips, scenario.InputRoll
 func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Outlook, error) {
 	g := newGatherer(&c.Scenario, nil)
 	o := &Outlook{Offers: make([]OfferOutlook, len(c.Offers))}
-	var base *terms
+	var base *outlay
 	baseline := c.Baseline()
 	if baseline != nil {
 		t, _ := g.terms(c.index(baseline))
-		base = &t
+		out := newOutlay(&t)
+		base = &out
 	}
 	jobs := []func() error{func() (err error) {
 		o.Pair, err = PairFlips(ctx, c)
@@ -64,7 +65,7 @@ func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Out
 }
 
 // outlook is one offer's.
-func (g *gatherer) outlook(ctx context.Context, c *Comparison, i int, base *terms, baseline *Offer, percent exact.Fraction) (OfferOutlook, error) {
+func (g *gatherer) outlook(ctx context.Context, c *Comparison, i int, base *outlay, baseline *Offer, percent exact.Fraction) (OfferOutlook, error) {
 	offer := &c.Offers[i]
 	o := OfferOutlook{Name: offer.Name}
 	if offer.Fault != nil {
@@ -75,13 +76,13 @@ func (g *gatherer) outlook(ctx context.Context, c *Comparison, i int, base *term
 	if offer.Against == nil {
 		return o, ctx.Err()
 	}
-	d := duel{names: [2]string{offer.Name, baseline.Name}, terms: [2]terms{t, *base}, rates: c.Scenario.Rates}
+	d := duel{names: [2]string{offer.Name, baseline.Name}, terms: [2]terms{t, base.rounded}, rates: c.Scenario.Rates}
 	o.Swings = d.swings(c.Scenario.Ranges)
 	if t.reel {
 		o.Ceiling = ceiling(&t, &baseline.PerRoll, percent, c.Scenario.Offers[i].Currency)
 	}
 	var err error
-	o.Flips, err = newRivals(d).flips(ctx)
+	o.Flips, err = newRivals(d, base).flips(ctx)
 	return o, err
 }
 
@@ -105,7 +106,7 @@ func rivalsOf(c *Comparison, offer, other string) *rivals {
 	if d == nil {
 		return nil
 	}
-	return newRivals(*d)
+	return newRivals(*d, nil)
 }
 
 func duelOf(c *Comparison, offer, other string) *duel {

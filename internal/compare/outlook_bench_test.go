@@ -3,6 +3,7 @@ package compare
 import (
 	"context"
 	"testing"
+	"time"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
@@ -23,5 +24,17 @@ func BenchmarkOutlook6(b *testing.B) {
 		if _, err := LookAhead(context.Background(), &c, exact.Int(CeilingPercent)); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// The time allowed is ten times what it takes, for slow machines.
+func TestLookingAheadStaysQuick(t *testing.T) {
+	c := Compare(manyOffers(50, 60), nil, scenario.Date{})
+	start := time.Now()
+	if _, err := LookAhead(context.Background(), &c, exact.Int(CeilingPercent)); err != nil {
+		t.Fatal(err)
+	}
+	if took := time.Since(start); took > 4*time.Second {
+		t.Errorf("took %v for 50 offers and 60 months", took)
 	}
 }

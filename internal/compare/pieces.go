@@ -39,23 +39,22 @@ type pieceKnot struct {
 func piecesOf(knots []exact.Fraction, f func(u exact.Fraction) exact.Fraction) pieces {
 	slices.SortFunc(knots, exact.Fraction.Cmp)
 	knots = slices.CompactFunc(knots, exact.Fraction.Equal)
+	// between is the line that ends at knot i.
 	between := func(i int) line {
-		from := exact.Fraction{}
+		from, step := exact.Fraction{}, exact.Int(1)
 		if i > 0 {
 			from = knots[i-1]
 		}
-		step := exact.Int(1)
 		if i < len(knots) {
 			step = knots[i].Sub(from).Quo(exact.Int(3))
 		}
 		u, v := from.Add(step), from.Add(step).Add(step)
 		return lineThrough(u, f(u), v, f(v))
 	}
-	start := 0
-	if len(knots) > 0 && knots[0].IsZero() {
-		start = 1 // nothing is before it
+	var p pieces
+	if len(knots) == 0 || knots[0].Sign() > 0 { // else nothing is before the first knot
+		p.first = between(0)
 	}
-	p := pieces{first: between(start)}
 	for i, u := range knots {
 		p.knots = append(p.knots, pieceKnot{u, f(u), between(i + 1)})
 	}

@@ -77,7 +77,7 @@ func (r *rivals) stepFlip(ctx context.Context, k *knob) (Flip, error) {
 			if err = ctx.Err(); err != nil {
 				return nil
 			}
-			if r.savingAt(k, steps[i]).Sign() == -sign {
+			if r.signAt(k, steps[i]) == -sign {
 				return &steps[i]
 			}
 		}
@@ -98,6 +98,20 @@ func (r *rivals) stepFlip(ctx context.Context, k *knob) (Flip, error) {
 	return f, err
 }
 
+// signAt is the sign of the saving with an input at x: by the rough reckoning where
+// that is sure, else by the years themselves.
+func (r *rivals) signAt(k *knob, x exact.Fraction) int {
+	offer, other := r.roughAt(k, offerSide, x), r.roughAt(k, otherSide, x)
+	saving := other.cost - offer.cost
+	switch sure := offer.sure && other.sure; {
+	case sure && saving > roughSlack*(offer.gross+other.gross):
+		return 1
+	case sure && saving < -roughSlack*(offer.gross+other.gross):
+		return -1
+	}
+	return r.savingAt(k, x).Sign()
+}
+
 // savingAt is the saving with an input at x, with no rounding.
 func (r *rivals) savingAt(k *knob, x exact.Fraction) exact.Fraction {
 	return r.costAt(k, otherSide, x).Sub(r.costAt(k, offerSide, x))
@@ -108,5 +122,5 @@ func (r *rivals) costAt(k *knob, s side, x exact.Fraction) exact.Fraction {
 		return r.out[s].cost
 	}
 	t := k.turned(&r.out[s].terms, s, x)
-	return r.out[s].stepCost(&t)
+	return t.year().Cost
 }

@@ -69,6 +69,16 @@ func (s span) over(age int) bool {
 	return s.set && !exact.Int(int64(age)).Less(s.months)
 }
 
+// whole is the age in months at which something is too old, ages being whole months;
+// −1 where nothing here gets that old.
+func (s span) whole() int {
+	n, small := s.months.Ceil().Int64()
+	if !s.set || !small || n >= maxMonths+monthsValued {
+		return -1
+	}
+	return int(n)
+}
+
 // loading is what it takes to load cassettes.
 type loading struct {
 	cassettePrice  exact.Fraction

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"fmt"
 	"image/color"
 	_ "image/png"
 	"os"
@@ -10,6 +11,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
@@ -530,5 +532,157 @@ func TestThemesReachEveryColour(t *testing.T) {
 		if got := color.NRGBAModel.Convert(img.At(x, y)); got != color.NRGBA(theme.Ground) {
 			t.Errorf("%s: the chart's ground is %v", theme.Name, got)
 		}
+	}
+}
+
+// The page of keys must name every shortcut of the menu, and the toolkit passes on only
+// those with a modifier.
+func TestEveryShortcutIsOnThePageOfKeys(t *testing.T) {
+	h := open(t)
+	names := map[fyne.KeyName]string{fyne.KeyPageDown: "Page Down", fyne.KeyPageUp: "Page Up"}
+	for _, m := range h.menu.main.Items {
+		for _, item := range m.Items {
+			if item.Shortcut == nil {
+				continue
+			}
+			s := item.Shortcut.(*desktop.CustomShortcut)
+			if s.Modifier == 0 {
+				t.Errorf("%s: a key without a modifier never arrives", item.Label)
+			}
+			name := names[s.KeyName]
+			if name == "" {
+				name = string(s.KeyName)
+			}
+			if len(name) == 1 && name >= "1" && name <= "6" {
+				continue // "Ctrl+1 to Ctrl+6"
+			}
+			if !strings.Contains(words.KeysHelp, "+"+name) && !strings.Contains(words.KeysHelp, "and "+name) && !item.IsQuit {
+				t.Errorf("%s (%s) is not on the page of keys", item.Label, name)
+			}
+		}
+	}
+}
+
+func TestJumpingBetweenColumns(t *testing.T) {
+	h := open(t)
+	for _, want := range []string{"*desk.card", "*desk.typing", "*desk.tabLabel", "*desk.card"} {
+		h.jump(1)
+		if got := fmt.Sprintf("%T", h.Window().Canvas().Focused()); got != want {
+			t.Errorf("the focus is on %s, want %s", got, want)
+		}
+	}
+	h.jump(-1)
+	if got := fmt.Sprintf("%T", h.Window().Canvas().Focused()); got != "*desk.tabLabel" {
+		t.Error("back to", got)
+	}
+}
+
+func TestNumbersOfAnotherCountry(t *testing.T) {
+	h := open(t)
+	h.setNumbers("de")
+	h.Settle()
+	if got := h.field(t, "offer[3].price").Text; got != "118,00" {
+		t.Error("the price is shown as", got)
+	}
+	h.mustType(t, "offer[3].price", "1.234,50")
+	h.Settle()
+	if got := h.current().Offers[2].Price.String(); got != "1234.5" {
+		t.Error("1.234,50 is read as", got)
+	}
+	h.mustType(t, "offer[3].price", "1.234")
+	h.Settle()
+	f := h.form.fields[0]
+	if got := h.current().Offers[2].Price.String(); got == "1.234" || len(f.row.answers) != 2 {
+		t.Fatalf("1.234 is read as %s, %d answers are offered", got, len(f.row.answers))
+	}
+	if !strings.Contains(h.View().Status, "price") {
+		t.Error("not marked:", h.View().Status)
+	}
+	f.row.answers[1].tapped()
+	h.Settle()
+	if got := h.current().Offers[2].Price.String(); got != "1.234" && got != "1234" || f.held != "" {
+		t.Error("answered, but", got, f.held)
+	}
+	h.setNumbers("en")
+}
+
+func TestAPastedCurrencyIsOffered(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].price", "118,00 €")
+	h.Settle()
+	f := h.form.fields[0]
+	if len(f.row.answers) != 1 || f.row.answers[0].label.text() != "in EUR?" || h.current().Offers[2].Price.String() != "118" {
+		t.Fatalf("%d answers, price %s", len(f.row.answers), h.current().Offers[2].Price)
+	}
+	f.row.answers[0].tapped()
+	h.Settle()
+	if o := h.current().Offers[2]; o.Currency != "EUR" {
+		t.Error("still in", o.Currency)
+	}
+	h.Topic("border", 2)
+	h.mustType(t, "border.handling_fee", "¥500")
+	h.Settle()
+	if f := h.field(t, "border.handling_fee"); !f.Faulty || !strings.Contains(f.Beside, "EUR") {
+		t.Errorf("%+v", f)
+	}
+}
+
+func TestScenariosComeAndGo(t *testing.T) {
+	h := open(t)
+	h.newScenario()
+	h.press(t, "Rename")
+	if s := h.current(); s.Name != "New scenario" || len(h.session.names()) != 2 {
+		t.Error(s.Name, h.session.names())
+	}
+	h.agrees(t, h.current())
+	h.duplicateScenario()
+	h.Settle()
+	if got := h.current().Name; got != "New scenario 2" {
+		t.Error(got)
+	}
+	h.deleteScenario()
+	h.Settle()
+	h.deleteScenario()
+	h.Settle()
+	h.agrees(t, demo())
+	h.deleteScenario()
+	h.Settle()
+	h.press(t, "Close")
+	if len(h.session.names()) != 1 {
+		t.Error("the last scenario is gone")
+	}
+	h.undo()
+	h.Settle()
+	h.undo()
+	h.Settle()
+	if got := len(h.session.names()); got != 3 {
+		t.Error(got, "scenarios after undoing two deletions")
+	}
+	if faults := faultsOf(h.session.draft.File()); len(faults) > 0 {
+		t.Error(faults)
+	}
+}
+
+func faultsOf(f scenario.File) []scenario.Fault {
+	_, faults := scenario.Read(scenario.Write(f))
+	return faults
+}
+
+func TestMovingAndDuplicating(t *testing.T) {
+	h := open(t)
+	h.moveOffer(-1)
+	h.Settle()
+	if v := h.View(); v.Offers[1].Name != "Lanternlight 500, 100 ft reel" || !v.Offers[1].Chosen {
+		t.Errorf("%+v", v.Offers)
+	}
+	h.duplicateOffer()
+	h.Settle()
+	if v := h.View(); v.Offers[2].Name != "Lanternlight 500, 100 ft reel 2" || !v.Offers[2].Chosen || v.Offers[2].PerRoll != v.Offers[1].PerRoll {
+		t.Errorf("%+v", v.Offers)
+	}
+	h.compareWith()
+	h.Settle()
+	if got := h.current().Baseline; got != "Lanternlight 500, 100 ft reel 2" {
+		t.Error(got)
 	}
 }

@@ -23,6 +23,8 @@ type menu struct {
 	remove, with *fyne.MenuItem
 }
 
+// command is an item of the menu. Its shortcut needs a modifier: the toolkit hands plain
+// function keys to the field that has the focus.
 func command(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne.MenuItem {
 	m := fyne.NewMenuItem(label, do)
 	if key != "" {
@@ -77,7 +79,7 @@ func (d *Desk) setMenu() {
 		c("Next", fyne.KeyPageDown, ctrl, func() { d.nextScenario(1) }),
 		c("Previous", fyne.KeyPageUp, ctrl, func() { d.nextScenario(-1) }),
 		fyne.NewMenuItemSeparator(),
-		c("Rename…", fyne.KeyF2, 0, d.renameScenario),
+		c("Rename…", fyne.KeyT, ctrl, d.renameScenario),
 		c("Delete", "", 0, d.deleteScenario),
 	)
 	view := fyne.NewMenu("View",
@@ -108,11 +110,11 @@ func (d *Desk) setMenu() {
 		m.numbers = append(m.numbers, item)
 		numbers.ChildMenu.Items = append(numbers.ChildMenu.Items, item)
 	}
-	jump := c("Next column", fyne.KeyF6, 0, func() { d.jump(1) })
-	back := c("Previous column", fyne.KeyF6, fyne.KeyModifierShift, func() { d.jump(-1) })
+	jump := c("Next column", fyne.KeyJ, ctrl, func() { d.jump(1) })
+	back := c("Previous column", fyne.KeyJ, ctrlShift, func() { d.jump(-1) })
 	view.Items = append(view.Items, numbers, fyne.NewMenuItemSeparator(), jump, back)
 	help := fyne.NewMenu("Help",
-		c("Keys", fyne.KeyF1, 0, d.showKeys),
+		c("Keys", fyne.KeyK, ctrl, d.showKeys),
 		c("Words", "", 0, d.showWords),
 		c("Cautions", "", 0, d.showCautions),
 		c("About Reelworth", "", 0, d.showAbout),

@@ -1,13 +1,16 @@
 package words
 
 // KeysHelp lists the keys.
-const KeysHelp = "Tab goes to the next field, Shift+Tab back.\n\n" +
-	"In a number: up and down change it.\n\n" +
-	"In the left column: up and down go to the next way to buy.\n\n" +
-	"In a choice: up and down choose, Space opens the list.\n\n" +
-	"F6: the next column. Ctrl+1, 2, 3, 4: charts, receipt, tables, notes.\n\n" +
-	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as, Ctrl+E export a chart.\n\n" +
-	"Ctrl+Z undo, Ctrl+Y redo. Ctrl+B compares the others with the chosen one."
+const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the next column, Ctrl+Shift+J back.\n\n" +
+	"In a number: up and down change it. In the left column: up and down go to the next way to buy.\n\n" +
+	"In a choice: up and down choose, letters find, Space opens the list. Esc leaves a question.\n\n" +
+	"Ctrl+1 to Ctrl+6: the pages of the answer.\n\n" +
+	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as. Ctrl+E exports the cost per roll, Ctrl+Shift+E the year's spend.\n\n" +
+	"Ctrl+Z undo, Ctrl+Y redo.\n\n" +
+	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, Ctrl+Shift+Up and Down move it, " +
+	"Ctrl+B compares the others with it.\n\n" +
+	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one.\n\n" +
+	"Ctrl+K shows this list."
 
 // About says what the program is.
 const About = "Is a long reel that you cut and load yourself worth it, against ready-made boxed rolls?\n\n" +

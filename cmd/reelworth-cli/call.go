@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strings"
 
+	"github.com/shopspring/decimal"
+
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -22,6 +24,7 @@ type call struct {
 	theme    string
 	locale   money.Locale
 	today    scenario.Date
+	ceiling  scenario.Decimal // percent
 }
 
 // errHelp is asked for by --help.
@@ -127,6 +130,19 @@ func setToday(c *call, value string) error {
 		return fmt.Errorf("--today takes a date like 2027-01-31, not %q", value)
 	}
 	c.today = d
+	return nil
+}
+
+// mostDigits is how many digits a number of the call may have; more say nothing.
+const mostDigits = 24
+
+func setCeiling(c *call, value string) error {
+	plain := len(value) <= mostDigits && strings.Trim(value, "0123456789.") == ""
+	d, err := decimal.NewFromString(value)
+	if err != nil || !plain || d.GreaterThan(decimal.New(100, 0)) {
+		return fmt.Errorf("--ceiling takes a percent from 0 to 100 like 10 or 12.5, not %q", value)
+	}
+	c.ceiling = d
 	return nil
 }
 

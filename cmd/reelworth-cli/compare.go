@@ -1,9 +1,11 @@
 package main
 
 import (
+	"context"
 	"io"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/exact"
 	"reelworth/internal/report"
 )
 
@@ -12,13 +14,14 @@ func compareCommand() command {
 		name:  "compare",
 		short: "print what every way to buy costs",
 		long: "Print what every way to buy film of a scenario file costs: a roll, the year month by month,\n" +
-			"the landed cost line by line, and whether the reel is worth it.\n\n" +
+			"the landed cost line by line, whether the reel is worth it, and what would change that.\n\n" +
 			"json is for other programs, csv has one row for each way to buy, markdown is for notes.\n" +
 			"help csv explains the columns.",
 		flags: []flagSpec{
 			scenarioFlag,
 			{name: "format", value: "table|json|csv|markdown", help: "how to print it", first: "table",
 				set: oneOf("format", []string{"table", "json", "csv", "markdown"}, func(c *call) *string { return &c.format })},
+			{name: "ceiling", value: "PERCENT", help: "what a reel must save a roll at its highest price", first: "10", set: setCeiling},
 			localeFlag, todayFlag,
 		},
 		do: doCompare,
@@ -38,12 +41,21 @@ func doCompare(c call, s stage) int {
 	comparisons := make([]compare.Comparison, len(places))
 	for n, i := range places {
 		comparisons[n] = src.compare(i, c.today)
+		if c.format != "csv" {
+			lookAhead(&comparisons[n], c)
+		}
 	}
 	if err := write(s.out, c, comparisons); err != nil {
 		s.complain("reelworth-cli: the result could not be written (%v)", err)
 		return statusInput
 	}
 	return src.report(s, reported(c, places))
+}
+
+// lookAhead adds what would change the answer.
+func lookAhead(comparison *compare.Comparison, c call) {
+	// Nothing stops it, so that it has no error to tell.
+	comparison.Outlook, _ = compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
 }
 
 // chosen are the places of the scenarios a call is about. The status is not fine when

@@ -48,7 +48,8 @@ func documentOf(c *compare.Comparison, l money.Locale) document {
 	d.under = append(d.under, words.LeftOut(c)...)
 	b := builder{c, l}
 	if len(b.computed()) > 0 {
-		d.sections = []section{b.rolls(), b.year(), b.receipts(), b.months()}
+		d.sections = append([]section{b.rolls(), b.year()}, b.changes()...)
+		d.sections = append(d.sections, b.receipts(), b.months())
 	}
 	for _, w := range c.Warnings {
 		d.worth = append(d.worth, words.Warning(w, c, l))

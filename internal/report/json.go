@@ -52,6 +52,7 @@ type jsonFigures struct {
 	PerExposure number       `json:"per_exposure"`
 	Year        jsonYear     `json:"year"`
 	Against     *jsonAgainst `json:"against_baseline,omitempty"`
+	OrderSizes  []jsonSize   `json:"order_sizes,omitempty"`
 }
 
 type jsonOrder struct {
@@ -133,6 +134,7 @@ type jsonAgainst struct {
 	PaybackExact     *number `json:"payback_exact"`
 	PaybackRolls     *int64  `json:"payback_rolls"`
 	RuinedUnits      *number `json:"ruined_units"`
+	*jsonChanges
 }
 
 type jsonVerdict struct {
@@ -140,7 +142,8 @@ type jsonVerdict struct {
 	Reel  string              `json:"reel,omitempty"`
 	Boxed string              `json:"boxed,omitempty"`
 	*jsonPair
-	LeftOut []string `json:"left_out"`
+	Volume  *jsonVolume `json:"volume,omitempty"`
+	LeftOut []string    `json:"left_out"`
 }
 
 // jsonPair is what a verdict on two offers carries.
@@ -199,6 +202,12 @@ func offerOf(c *compare.Comparison, i int) jsonOffer {
 		PerExposure: number(o.PerExposure),
 		Year:        yearOf(&o.Year),
 		Against:     againstOf(o.Against),
+	}
+	if ahead := outlookOf(c, i); ahead != nil {
+		j.OrderSizes = sizesOf(c, ahead)
+		if j.Against != nil {
+			j.Against.jsonChanges = changesOf(ahead)
+		}
 	}
 	return j
 }
@@ -282,6 +291,7 @@ func verdictOf(c *compare.Comparison) jsonVerdict {
 		SavingFilm: number(v.Pair.SavingFilm), SavingDeveloping: number(v.Pair.SavingDeveloping),
 		FilmLeft: number(reel.Year.FilmLeftValue), EvenMonth: monthOrNull(v.Pair.EvenMonth),
 	}
+	j.Volume = volumeOf(c)
 	return j
 }
 

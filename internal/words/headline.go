@@ -45,7 +45,11 @@ func Verdict(c *compare.Comparison, l money.Locale) Headline {
 	if !known || p.reel == nil || p.boxed == nil || p.held == nil {
 		return p.oneSided()
 	}
-	return say(p)
+	h := say(p)
+	if p.kind != compare.VerdictClose {
+		h.Under = join(h.Under, Turning(c, l))
+	}
+	return h
 }
 
 // pair is the best reel and the best boxed offer, and what is said of them.

@@ -1,0 +1,105 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/exact"
+	"reelworth/internal/words"
+)
+
+// changes are the sections on what changes the answer; none until that was asked for.
+func (b builder) changes() (list []section) {
+	if b.c.Outlook == nil {
+		return nil
+	}
+	for _, s := range []section{b.turns(), b.swings(), b.sizes(), b.ceilings()} {
+		if len(s.grids) > 0 {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// turns are the flips of the verdict's pair.
+func (b builder) turns() section {
+	p := b.c.Outlook.Pair
+	if p == nil {
+		return section{}
+	}
+	s := section{title: fmt.Sprintf("What changes the answer, %s against %s", p.Offer, p.Other)}
+	g := grid{head: []string{"", "today", "turns below", "turns above"}}
+	value := func(f compare.Flip, x *exact.Fraction) string {
+		if x == nil {
+			return ""
+		}
+		return words.InputValue(b.c, p.Offer, p.Other, f.Input, *x, b.l)
+	}
+	for _, f := range p.Flips {
+		if f.Below != nil || f.Above != nil {
+			g.rows = append(g.rows, gridRow{cells: []string{
+				words.InputName(b.c, p.Offer, p.Other, f.Input), value(f, &f.Today), value(f, f.Below), value(f, f.Above)}})
+		}
+	}
+	if len(g.rows) > 0 {
+		s.grids = append(s.grids, g)
+	}
+	return s
+}
+
+// swings are how far each input moves what an offer saves, the furthest first.
+func (b builder) swings() section {
+	s := section{title: "What moves the saving, " + b.c.Scenario.Home + " saved with each input at its low and its high"}
+	base := b.c.Scenario.Baseline
+	for i := range b.c.Outlook.Offers {
+		o := &b.c.Outlook.Offers[i]
+		if len(o.Swings) == 0 {
+			continue
+		}
+		sorted := slices.Clone(o.Swings)
+		slices.SortStableFunc(sorted, func(a, b compare.Swing) int { return b.Spread().Cmp(a.Spread()) })
+		g := grid{title: b.name(i), head: []string{"", "low", "high", "saved at low", "saved at high"}}
+		for _, w := range sorted {
+			value := func(x exact.Fraction) string { return words.InputValue(b.c, o.Name, base, w.Input, x, b.l) }
+			g.rows = append(g.rows, gridRow{cells: []string{
+				words.InputName(b.c, o.Name, base, w.Input), value(w.Low), value(w.High), b.home(w.SavingLow), b.home(w.SavingHigh)}})
+		}
+		s.grids = append(s.grids, g)
+	}
+	return s
+}
+
+// sizes are the best size of order of each offer.
+func (b builder) sizes() section {
+	s := section{title: "How many to order at once, " + b.c.Scenario.Home}
+	g := grid{head: []string{"", "at once", "landed each", "a roll", "why"}, texts: map[int]bool{4: true}}
+	for i := range b.c.Outlook.Offers {
+		for _, size := range b.c.Outlook.Offers[i].OrderSizes {
+			if size.Best {
+				g.rows = append(g.rows, gridRow{cells: []string{b.name(i), fmt.Sprint(size.Units), b.home(size.LandedPerUnit),
+					b.home(size.TotalPerRoll), words.SizeReason(b.c, size, b.l)}})
+			}
+		}
+	}
+	if len(g.rows) > 0 {
+		s.grids = append(s.grids, g)
+	}
+	return s
+}
+
+// ceilings are the highest prices at which reels still save.
+func (b builder) ceilings() section {
+	s := section{title: "The highest price"}
+	g := grid{head: []string{"", "price", ""}, texts: map[int]bool{2: true}}
+	for i := range b.c.Outlook.Offers {
+		if o := &b.c.Outlook.Offers[i]; o.Ceiling != nil {
+			g.rows = append(g.rows, gridRow{cells: []string{b.name(i), b.l.Amount(o.Ceiling.Price, o.Ceiling.Currency),
+				words.Ceiling(b.c, o.Name, o.Ceiling, b.l)}})
+		}
+	}
+	if len(g.rows) > 0 {
+		s.grids = append(s.grids, g)
+	}
+	return s
+}

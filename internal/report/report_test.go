@@ -2,6 +2,7 @@ package report
 
 import (
 	"bytes"
+	"context"
 	"flag"
 	"io"
 	"os"
@@ -11,6 +12,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -38,6 +40,12 @@ func hostile() compare.Comparison {
 	})
 }
 
+// ahead is a comparison with what would change its answer.
+func ahead(c compare.Comparison) compare.Comparison {
+	c.Outlook, _ = compare.LookAhead(context.Background(), &c, exact.Int(compare.CeilingPercent))
+	return c
+}
+
 func TestGolden(t *testing.T) {
 	type form func(w io.Writer, cs []compare.Comparison) error
 	table := func(l money.Locale) form {
@@ -58,6 +66,9 @@ func TestGolden(t *testing.T) {
 		{"quayside.txt", table("en"), []compare.Comparison{demo(nil)}},
 		{"quayside.md", markdown("de"), []compare.Comparison{demo(nil)}},
 		{"quayside.csv", CSV, []compare.Comparison{demo(nil)}},
+		{"changes.txt", table("en"), []compare.Comparison{ahead(demo(nil))}},
+		{"changes.md", markdown("de"), []compare.Comparison{ahead(hostile())}},
+		{"changes.json", JSON, []compare.Comparison{ahead(hostile())}},
 		{"hostile.txt", table("en"), []compare.Comparison{hostile(), months}},
 		{"hostile.md", markdown("en"), []compare.Comparison{hostile(), months}},
 		{"hostile.csv", CSV, []compare.Comparison{hostile(), months}},

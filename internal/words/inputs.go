@@ -16,12 +16,13 @@ type rivals struct {
 }
 
 // InputName names an input in a table, for an offer held against another: "price of the
-// reel", "1 USD in EUR".
+// reel", "1 USD".
 func InputName(c *compare.Comparison, offer, other string, input scenario.Input) string {
 	return rivals{voice{&c.Scenario, ""}, offer, other}.name(input)
 }
 
-// InputValue is an input's value with its unit: "USD 118.00", "4.2 %", "43".
+// InputValue is an input's value with its unit: "USD 118.00", "4.2 %", "43",
+// "0.8875 EUR".
 func InputValue(c *compare.Comparison, offer, other string, input scenario.Input, x exact.Fraction, l money.Locale) string {
 	return rivals{voice{&c.Scenario, l}, offer, other}.value(input, x)
 }
@@ -49,8 +50,8 @@ func (r rivals) name(input scenario.Input) string {
 	case scenario.InputRollsAYear:
 		return "rolls a year"
 	}
-	one, in := pairOfRate(input)
-	return "1 " + one + " in " + in
+	one, _ := pairOfRate(input)
+	return "1 " + one
 }
 
 // besides says that developing at home has other costs too, which stay.
@@ -98,7 +99,7 @@ func (r rivals) value(input scenario.Input, x exact.Fraction) string {
 		return r.plain(x, 2)
 	}
 	_, in := pairOfRate(input)
-	return in + " " + r.l.Field(trimmed(significant(x)))
+	return r.l.Field(trimmed(significant(x))) + noBreak + in
 }
 
 // trimmed drops trailing zeros behind the point.

@@ -26,7 +26,11 @@ func (r rivals) turn(t compare.Turn, sign int) string {
 	if sign > 0 {
 		then = r.other
 	}
-	text := fmt.Sprintf("If %s, %s cheaper", r.condition(t), r.is(then))
+	winner := r.is(then)
+	if t.Input == scenario.InputOfferPrice && then == r.offer || t.Input == scenario.InputBaselinePrice && then == r.other {
+		winner = "it is"
+	}
+	text := fmt.Sprintf("If %s, %s cheaper", r.condition(t), winner)
 	if !t.At.Equal(t.Today) && t.Input != scenario.InputRollsAYear {
 		text += "; today " + r.today(t)
 	} else if t.Input == scenario.InputRollsAYear {
@@ -71,10 +75,6 @@ func (r rivals) condition(t compare.Turn) string {
 
 // subject is an input as the subject of a condition.
 func (r rivals) subject(input scenario.Input) string {
-	if _, rate := input.Quote(); rate {
-		one, _ := pairOfRate(input)
-		return "1 " + one
-	}
 	switch input {
 	case scenario.InputOfferPrice:
 		return r.unitOf(r.offer)
@@ -101,6 +101,9 @@ func (r rivals) unitOf(name string) string {
 func (r rivals) turning(t compare.Turn) string {
 	text := r.value(t.Input, t.At)
 	if text == r.value(t.Input, t.Today) {
+		if _, in := pairOfRate(t.Input); in != "" {
+			return r.plain(t.At, 12) + noBreak + in
+		}
 		return joinUnit(r.currency(t.Input), r.plain(t.At, 8))
 	}
 	return text

@@ -34,9 +34,9 @@ func TestFlipSentences(t *testing.T) {
 		saving string
 		want   string
 	}{
-		{rate, "1", "If 1 USD costs more than EUR 1.6088, the boxed rolls are cheaper; today 0.8875."},
+		{rate, "1", "If 1 USD costs more than 1.6088 EUR, the boxed rolls are cheaper; today 0.8875."},
 		{flip("offer.price", "118", "", "242.897"), "1", "If the reel costs more than USD 242.90, the boxed rolls are cheaper; today 118.00."},
-		{flip("baseline.price", "14.8", "6.436", ""), "1", "If a boxed roll costs less than EUR 6.44, the boxed rolls are cheaper; today 14.80."},
+		{flip("baseline.price", "14.8", "6.436", ""), "1", "If a boxed roll costs less than EUR 6.44, it is cheaper; today 14.80."},
 		{flip("offer.shipping", "34.5", "12", ""), "-1", "If shipping of the reel costs less than USD 12.00, the reel is cheaper; today 34.50."},
 		{flip("offer.spoiled_percent", "3", "", "43.2"), "1", "If 43.2 % or more of the reel is spoiled, the boxed rolls are cheaper; today 3 %."},
 		{flip("loading.hourly_value", "0", "", "12.27"), "1", "If an hour of your time is worth more than EUR 12.27, the boxed rolls are cheaper; today 0.00."},
@@ -45,7 +45,7 @@ func TestFlipSentences(t *testing.T) {
 		{flip("border.duty_percent", "4.2", "", "17.456"), "1", "If duty is more than 17.46 %, the boxed rolls are cheaper; today 4.2 %."},
 		{flip("border.duty_percent", "4.2", "0", ""), "-1", "If duty is nothing, the reel is cheaper; today 4.2 %."},
 		{flip("border.tax_percent", "0", "", "0"), "1", "If import tax goes up at all, the boxed rolls are cheaper."},
-		{flip("offer.price", "45", "45", ""), "-1", "If the reel goes down at all, the reel is cheaper."},
+		{flip("offer.price", "45", "45", ""), "-1", "If the reel goes down at all, it is cheaper."},
 		{flip("offer.price", "45", "", "45.001"), "1", "If the reel costs more than USD 45.001, the boxed rolls are cheaper; today 45.00."},
 		{flip("shooting.rolls_a_year", "43", "15", ""), "1", "If you shoot 15 rolls a year or fewer, the boxed rolls are cheaper; now you shoot 43."},
 		{flip("shooting.rolls_a_year", "10", "", "16"), "-1", "If you shoot 16 rolls a year or more, the reel is cheaper; now you shoot 10."},
@@ -140,7 +140,7 @@ func TestReasonsOfOrderSizes(t *testing.T) {
 
 func TestInputNamesAndValues(t *testing.T) {
 	for input, want := range map[scenario.Input]string{
-		"rate:USD/EUR":          "1 USD in EUR: EUR 2.5",
+		"rate:USD/EUR":          "1 USD: 2.5 EUR",
 		"offer.price":           "price of the reel: USD 2.50",
 		"baseline.price":        "price of the boxed rolls: EUR 2.50",
 		"offer.shipping":        "shipping of the reel: USD 2.50",

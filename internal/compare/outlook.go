@@ -24,6 +24,8 @@ type OfferOutlook struct {
 	Swings     []Swing
 	Ceiling    *Ceiling // reels only; nil where no price, or every price, saves as much
 	OrderSizes []OrderSize
+
+	unrounded exact.Fraction // what it saves against the baseline
 }
 
 // PairOutlook is what would change the verdict: its reel held against its boxed offer.
@@ -48,18 +50,27 @@ func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Out
 		out := newOutlay(&t)
 		base = &out
 	}
-	jobs := []func() error{func() (err error) {
-		o.Pair, err = PairFlips(ctx, c)
-		return err
-	}}
+	var jobs []func() error
 	for i := range c.Offers {
 		jobs = append(jobs, func() (err error) {
 			o.Offers[i], err = g.outlook(ctx, c, i, base, baseline, percent)
 			return err
 		})
 	}
+	reel := c.Find(c.Verdict.Reel)
+	known := reel != nil && reel.Against != nil && c.Verdict.Boxed == baseline.Name // the pair is one of them
+	if !known {
+		jobs = append(jobs, func() (err error) {
+			o.Pair, err = PairFlips(ctx, c)
+			return err
+		})
+	}
 	if err := sideBySide(jobs); err != nil {
 		return nil, err
+	}
+	if known {
+		ahead := &o.Offers[c.index(reel)]
+		o.Pair = &PairOutlook{Offer: reel.Name, Other: baseline.Name, Saving: ahead.unrounded, Flips: ahead.Flips}
 	}
 	return o, nil
 }
@@ -81,8 +92,10 @@ func (g *gatherer) outlook(ctx context.Context, c *Comparison, i int, base *outl
 	if t.reel {
 		o.Ceiling = ceiling(&t, &baseline.PerRoll, percent, c.Scenario.Offers[i].Currency)
 	}
+	r := newRivals(d, base)
+	o.unrounded = r.saving
 	var err error
-	o.Flips, err = newRivals(d, base).flips(ctx)
+	o.Flips, err = r.flips(ctx)
 	return o, err
 }
 

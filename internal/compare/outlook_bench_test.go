@@ -38,3 +38,12 @@ func TestLookingAheadStaysQuick(t *testing.T) {
 		t.Errorf("took %v for 50 offers and 60 months", took)
 	}
 }
+
+func BenchmarkOutlookOfTheWorkedExample(b *testing.B) {
+	c := Compare(quayside(), nil, scenario.Date{})
+	for b.Loop() {
+		if _, err := LookAhead(context.Background(), &c, exact.Int(CeilingPercent)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

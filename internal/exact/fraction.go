@@ -250,6 +250,10 @@ func (f Fraction) String() string { return f.Text(20) }
 
 // Float is the nearest float64: for drawing, never for a decision.
 func (f Fraction) Float() float64 {
+	// Two numbers that are floats themselves: their quotient is rounded once.
+	if d := f.bottom(); f.wide == nil && max(f.num, -f.num, d) <= 1<<53 {
+		return float64(f.num) / float64(d)
+	}
 	v, _ := f.view().Float64()
 	return v
 }

@@ -40,6 +40,9 @@ func TestAgreesWithBigRat(t *testing.T) {
 		if f.Cmp(g) != a.Cmp(b) || f.Sign() != a.Sign() || f.Abs().Cmp(FromRat(new(big.Rat).Abs(a))) != 0 {
 			t.Fatalf("order of %s and %s", a, b)
 		}
+		if want, _ := a.Float64(); f.Float() != want {
+			t.Fatalf("float of %s is %v, want %v", a, f.Float(), want)
+		}
 		floor := new(big.Int).Div(a.Num(), a.Denom())
 		same(t, "floor", f.Floor(), new(big.Rat).SetInt(floor))
 		if c := f.Ceil(); c.Less(f) || !c.Sub(Int(1)).Less(f) {

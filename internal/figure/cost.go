@@ -73,7 +73,7 @@ func partsThatOccur(c *compare.Comparison) []words.CostPart {
 func (ch *costChart) keys() []key {
 	var keys []key
 	for _, p := range ch.parts {
-		keys = append(keys, key{partColour(ch.style.Theme, p), p.Name()})
+		keys = append(keys, key{colour: partColour(ch.style.Theme, p), text: p.Name()})
 	}
 	return keys
 }

@@ -14,13 +14,20 @@ import (
 const (
 	FigureCost  = "cost-per-roll"
 	FigureSpend = "spend"
+	// These show a part of an outlook.
+	FigureFlip   = "flip"
+	FigureSwings = "swings"
+	FigureSizes  = "order-size"
 )
 
 // Formats are the formats an Export can be written in.
 func Formats() []string { return []string{"png", "svg", "pdf"} }
 
-// Figures are the figures an Export can be of.
+// Figures are the figures an Export can be of that are drawn from a comparison alone.
 func Figures() []string { return []string{FigureCost, FigureSpend} }
+
+// OutlookFigures are those that need a Curve, Swings or Sizes beside it.
+func OutlookFigures() []string { return []string{FigureFlip, FigureSwings, FigureSizes} }
 
 // The size of an export in pixels at 1× where it says none.
 const exportWidth, exportHeight = 960, 600
@@ -28,9 +35,12 @@ const exportWidth, exportHeight = 960, 600
 // Export is a figure that can stand alone: with its finding as the title, the
 // scenario's name, the rates used, the main assumptions, and a date.
 type Export struct {
-	Figure     string // FigureCost or FigureSpend
+	Figure     string // one of Figures or OutlookFigures
 	Comparison *compare.Comparison
-	Chosen     string // offer; "" for none
+	Chosen     string              // offer; "" for none
+	Curve      *compare.Curve      // of a FigureFlip
+	Swings     []compare.Swing     // of the chosen offer, for a FigureSwings
+	Sizes      []compare.OrderSize // of the chosen offer, for a FigureSizes
 	Style      Style
 	Date       scenario.Date // of the date line; unset says none
 	Scale      float64       // of a PNG; 0 is 1
@@ -42,8 +52,9 @@ const margin = 28
 
 // Drawing lays the export out. It fails on an unknown figure.
 func (e Export) Drawing() (*Drawing, error) {
-	if e.Figure != FigureCost && e.Figure != FigureSpend {
-		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(Figures(), ", "))
+	f, ok := e.finding()
+	if !ok {
+		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(append(Figures(), OutlookFigures()...), ", "))
 	}
 	w, h := e.W, e.H
 	if w <= 0 {
@@ -53,7 +64,7 @@ func (e Export) Drawing() (*Drawing, error) {
 		h = exportHeight
 	}
 	sh := newSheet(max(w-2*margin, 1), max(h-2*margin, 1), e.Style)
-	e.lay(sh)
+	e.lay(sh, f)
 	sh.inset(margin)
 	sh.made = e.Date
 	return sh.Drawing, nil
@@ -80,29 +91,46 @@ func (e Export) Write(w io.Writer, format string) error {
 // exportTitle is larger than on the screen: an export stands alone.
 var exportTitle = face{bold: true, size: 20}
 
+// finding is a figure of an export: what is said over it, and how it is drawn below the
+// line that ends at x, y.
+type finding struct {
+	title, under string
+	draw         func(sh *sheet, x, y, bottom float64)
+}
+
+func (e Export) finding() (f finding, ok bool) {
+	c, l := e.Comparison, e.Style.Locale
+	switch e.Figure {
+	case FigureCost:
+		return finding{words.CostTitle(c, l), words.CostUnder(c), func(sh *sheet, x, y, bottom float64) {
+			drawCost(sh, c, e.Chosen, Rect{x, y, sh.W - x, bottom - y}, exportRow)
+		}}, true
+	case FigureSpend:
+		return finding{words.SpendTitle(c, l), words.SpendUnder(c), func(sh *sheet, _, y, bottom float64) {
+			drawSpend(sh, c, e.Chosen, y, bottom)
+		}}, true
+	case FigureFlip:
+		f := flipOf(c, e.Curve, e.Style)
+		return finding{f.title, f.under, f.draw}, true
+	case FigureSwings:
+		f := swingsOf(c, e.Chosen, e.Swings, e.Style)
+		return finding{f.title, f.under, f.draw}, true
+	case FigureSizes:
+		f := sizesOf(c, e.Chosen, e.Sizes, e.Style)
+		return finding{f.title, f.under, f.draw}, true
+	}
+	return f, false
+}
+
 // lay sets head, figure and foot of the export.
-func (e Export) lay(sh *sheet) {
-	c, l, t := e.Comparison, e.Style.Locale, e.Style.Theme
-	title, under := words.CostTitle(c, l), words.CostUnder(c)
-	if e.Figure == FigureSpend {
-		title, under = words.SpendTitle(c, l), words.SpendUnder(c)
-	}
-	sh.title = title
-	y := 0.0
-	for _, line := range exportTitle.wrap(tidy(title), sh.W, 2) {
-		y += 20
-		sh.write(exportTitle, 0, y, line, t.Ink)
-		y += 6
-	}
-	y += 16
+func (e Export) lay(sh *sheet, f finding) {
+	c, t := e.Comparison, e.Style.Theme
+	sh.title = f.title
+	y := sh.lines(exportTitle, f.title, 0, 20) + 16
 	sh.write(nameFace, 0, y, nameFace.fit(tidy(c.Scenario.Name), sh.W), t.Ink)
 	foot := e.foot(sh)
-	x, y := sh.underLine(under, y+28)
-	if e.Figure == FigureCost {
-		drawCost(sh, c, e.Chosen, Rect{x, y, sh.W - x, foot - 16 - y}, exportRow)
-	} else {
-		drawSpend(sh, c, e.Chosen, y, foot-16)
-	}
+	x, y := sh.underLine(f.under, y+28)
+	f.draw(sh, x, y, foot-16)
 }
 
 // foot sets the assumptions and the date from the bottom up and returns where they

@@ -2,6 +2,7 @@ package figure
 
 import (
 	"image/color"
+	"math"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/palette"
@@ -12,13 +13,21 @@ import (
 // baseline is and where it ends.
 func (s *sheet) heading(title, under string) (x, y float64) {
 	s.title = title
-	y = 1
-	for _, line := range titleFace.wrap(tidy(title), s.W, 2) {
-		y += 14
-		s.write(titleFace, 0, y, line, s.style.Theme.Ink)
+	return s.underLine(under, s.lines(titleFace, title, 1, 14)+15)
+}
+
+// lines sets text on at most two lines from y on, each rise pixels below the last or as
+// far as its letters reach up, and returns where the next may begin.
+func (s *sheet) lines(f face, text string, y, rise float64) float64 {
+	end := 0.0
+	for _, line := range f.wrap(tidy(text), s.W, 2) {
+		above, below := f.ink(line)
+		y = max(y+rise, math.Ceil(end+above))
+		s.write(f, 0, y, line, s.style.Theme.Ink)
+		end = y + below
 		y += 6
 	}
-	return s.underLine(under, y+15)
+	return y
 }
 
 // underLine sets what is drawn at a baseline.
@@ -28,8 +37,9 @@ func (s *sheet) underLine(under string, y float64) (x, baseline float64) {
 
 // key is one entry of a legend.
 type key struct {
-	colour color.NRGBA
-	text   string
+	colour  color.NRGBA
+	text    string
+	hatched bool
 }
 
 const (
@@ -46,7 +56,11 @@ func (s *sheet) legend(keys []key, x, y float64) float64 {
 		if at > 0 && at+k.width() > s.W {
 			at, y = 0, y+legendLine
 		}
-		s.box(Rect{at, y - 9, swatch, swatch}, k.colour)
+		if r := (Rect{at, y - 9, swatch, swatch}); k.hatched {
+			s.hatch(r, k.colour)
+		} else {
+			s.box(r, k.colour)
+		}
 		text := smallFace.fit(k.text, s.W-at-swatch-5)
 		at = s.write(smallFace, at+swatch+5, y, text, s.style.Theme.Muted) + legendGap
 	}

@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"image/color"
 	"math"
 
 	"reelworth/internal/compare"
@@ -21,9 +22,8 @@ func (ch *spendChart) ring() {
 	for i := range ch.lines {
 		if l := &ch.lines[i]; l.offer.Name == v.Reel {
 			x, y := ch.px(month-1), ch.py(l.cash[month-1])
-			ch.disc(x, y, 6, l.pen.text)
-			ch.disc(x, y, 3.9, ch.style.Theme.Ground)
-			ch.ringLabel(l, x, y, words.AheadFrom(&ch.c.Scenario, month))
+			ch.ringAt(x, y, l.pen.text)
+			ch.ringLabel(x, y, words.AheadFrom(&ch.c.Scenario, month), l.pen, ch.covered)
 		}
 	}
 }
@@ -37,33 +37,40 @@ func (ch *spendChart) anythingSpent() bool {
 	return false
 }
 
-// ringLabel sets the words at the place around x, y that crosses the fewest lines,
-// and ties them to the ring where that is not beside it.
-func (ch *spendChart) ringLabel(l *spendLine, x, y float64, text string) {
+// ringAt draws a ring.
+func (s *sheet) ringAt(x, y float64, c color.NRGBA) {
+	s.disc(x, y, 6, c)
+	s.disc(x, y, 3.9, s.style.Theme.Ground)
+}
+
+// ringLabel sets the words at the place around a ring that covers least, and ties them
+// to the ring where that is not beside it. It says whether there was a place.
+func (s *sheet) ringLabel(x, y float64, text string, p pen, covered func(Rect) float64) bool {
 	w := endName.width(text)
 	best, at := math.Inf(1), TextBox{}
 	for _, dy := range []float64{24, -14, 13, -4, 38, -28, 52, -42, 70, -60} {
 		for _, dx := range []float64{10, -10 - w, -w / 2, 30, -30 - w} {
-			box := textBox(endName, x+dx, y+dy, text, l.pen.text)
+			box := textBox(endName, x+dx, y+dy, text, p.text)
 			far := box.Rect.distance(x, y)
 			if far < 8 {
 				continue
 			}
-			if cost := ch.covered(box.Rect.grow(3)) + far/25; cost < best {
+			if cost := covered(box.Rect.grow(3)) + far/25; cost < best {
 				best, at = cost, box
 			}
 		}
 	}
 	if best >= outside {
-		return
+		return false
 	}
 	r := at.Rect
 	if nx, ny := min(max(x, r.X), r.right()), min(max(y, r.Y-2), r.bottom()+2); r.distance(x, y) > 18 {
 		length := math.Hypot(nx-x, ny-y)
-		ch.line(l.pen.colour, 1, nil, x+(nx-x)*7/length, y+(ny-y)*7/length, nx, ny)
+		s.line(p.colour, 1, nil, x+(nx-x)*7/length, y+(ny-y)*7/length, nx, ny)
 	}
-	ch.box(r.grow(1), ch.style.Theme.Ground)
-	ch.texts = append(ch.texts, at)
+	s.box(r.grow(1), s.style.Theme.Ground)
+	s.texts = append(s.texts, at)
+	return true
 }
 
 // outside is the cost of a place that cannot be taken.

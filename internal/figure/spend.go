@@ -130,16 +130,21 @@ func (ch *spendChart) py(amount float64) float64 {
 	return math.Round(ch.plot.bottom() - ch.y.Norm(amount)*ch.plot.H)
 }
 
-// grid draws the amounts as hairlines with their labels.
-func (ch *spendChart) grid() {
-	t := ch.style.Theme
-	for _, tick := range ch.ticks {
-		y := ch.py(tick.Value)
-		ch.hairline(ch.plot.X, ch.plot.right(), y, t.Rule)
-		ch.writeRight(smallFace, ch.plot.X-7, y+4, tick.Label, t.Muted)
+// grid draws the amounts.
+func (ch *spendChart) grid() { ch.amountLines(ch.plot, ch.y, ch.ticks, ch.py) }
+
+// amountLines draws amounts as hairlines across a plot, with their labels left of it.
+func (s *sheet) amountLines(r Rect, axis plot.Axis, ticks []plot.Tick, py func(float64) float64) {
+	t := s.style.Theme
+	for _, tick := range ticks {
+		y := py(tick.Value)
+		s.hairline(r.X, r.right(), y, t.Rule)
+		if box := textBox(smallFace, r.X-7-smallFace.width(tick.Label), y+4, tick.Label, t.Muted); s.clear(box.Rect) {
+			s.texts = append(s.texts, box)
+		}
 	}
-	if ch.y.Min < 0 {
-		ch.hairline(ch.plot.X, ch.plot.right(), ch.py(0), t.Muted)
+	if axis.Min < 0 && axis.Max >= 0 {
+		s.hairline(r.X, r.right(), py(0), t.Muted)
 	}
 }
 

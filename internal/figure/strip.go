@@ -178,21 +178,21 @@ func (st *strip) keys() []key {
 	r := &st.cut.Reel
 	var keys []key
 	if st.cut.FullRolls > 0 {
-		keys = append(keys, key{st.colour(pieceRoll), words.ExposuresEach(st.cut)})
+		keys = append(keys, key{colour: st.colour(pieceRoll), text: words.ExposuresEach(st.cut)})
 	}
 	if st.cut.ShortRollExposures > 0 {
-		keys = append(keys, key{st.colour(pieceShort), words.ShortRoll(st.cut)})
+		keys = append(keys, key{colour: st.colour(pieceShort), text: words.ShortRoll(st.cut)})
 	}
 	if !r.Leader.IsZero() {
-		keys = append(keys, key{st.colour(pieceLeader), words.Leader})
+		keys = append(keys, key{colour: st.colour(pieceLeader), text: words.Leader})
 	}
 	if !r.Trailer.Add(r.Fogged).IsZero() {
-		keys = append(keys, key{st.colour(pieceTrailer), words.TrailerAndFog})
+		keys = append(keys, key{colour: st.colour(pieceTrailer), text: words.TrailerAndFog})
 	}
 	if r.TestExposures > 0 {
-		keys = append(keys, key{st.colour(pieceTest), words.TestPiece})
+		keys = append(keys, key{colour: st.colour(pieceTest), text: words.TestPiece})
 	}
-	return append(keys, key{st.colour(pieceWaste), words.WasteOver(st.cut, st.style.Locale)})
+	return append(keys, key{colour: st.colour(pieceWaste), text: words.WasteOver(st.cut, st.style.Locale)})
 }
 
 // pieceTable has one row for each kind of piece, in the order they come in.

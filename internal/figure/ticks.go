@@ -72,3 +72,26 @@ func digitsOf(currency string) int {
 	}
 	return 2
 }
+
+// plainTicks are labelled steps of a plain number between low and high, at most most,
+// with the places their step needs.
+func plainTicks(low, high float64, most int, l money.Locale) []plot.Tick {
+	span := high - low
+	if !(span > 0) {
+		return nil
+	}
+	a := amounts{most: most, digits: min(max(3-int(math.Floor(math.Log10(span))), 0), 12), locale: l}
+	step, _ := a.step(span)
+	for a.digits > 0 && isWhole(step*math.Pow10(a.digits-1)) {
+		a.digits--
+	}
+	var ticks []plot.Tick
+	for _, t := range a.Ticks(low, high) {
+		if t.Label != "" && t.Value >= low-span*1e-9 && t.Value <= high+span*1e-9 {
+			ticks = append(ticks, t)
+		}
+	}
+	return ticks
+}
+
+func isWhole(x float64) bool { return math.Abs(x-math.Round(x)) < 1e-6 }

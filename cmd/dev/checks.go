@@ -59,7 +59,7 @@ func allSteps(lacking []need) ([]step, error) {
 			return goTest(goHeadless, fresh("-tags", headlessTags, "./...")...)
 		}},
 		{name: "races: " + strings.Join(among(all, raced), " "), cannot: without(lacking, buildNeeds[:2]), do: func() (report, []error) {
-			return goTest(goWindow, fresh(append([]string{"-race", "-tags", headlessTags}, among(all, raced)...)...)...)
+			return goTest(goWindow, fresh(append([]string{"-race", "-short", "-tags", headlessTags}, among(all, raced)...)...)...)
 		}},
 		{name: "fuzz targets, listed", do: func() (report, []error) { return told, errs }},
 	}

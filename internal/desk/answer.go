@@ -28,24 +28,29 @@ type answerColumn struct {
 	stripOf  *fyne.Container
 	tables   [2]*tableView // the charts' twins
 	twins    *fyne.Container
+	changes  *changesPage
+	sizes    *sizesPage
 	notes    *fyne.Container
 	locale   func() locale
 
 	standing string // true until further notice, "" for nothing
 
-	shown *answer // what the pages are about
-	offer int     // whose receipt it is
+	ahead *foresight // what would change it, nil until known
+	shown *answer    // what the pages are about
+	offer int        // whose receipt it is
 }
 
 // The pages of the answer.
 const (
 	pageCharts = iota
 	pageReceipt
+	pageChanges
+	pageSizes
 	pageTables
 	pageNotes
 )
 
-func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale) *answerColumn {
+func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale, ahead aheadActions) *answerColumn {
 	a := &answerColumn{locale: loc}
 	a.headline = newProse(sizeAnswer).lines(2).shrinking(18, 15, sizeText)
 	a.under = newProse(sizeText).lines(2)
@@ -60,6 +65,8 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 		fyne.CurrentApp().Clipboard().SetContent(text)
 		a.announce("Copied, to paste into a spreadsheet")
 	}
+	a.changes = newChangesPage(redraw, ahead.lookAt, ahead.askRange)
+	a.sizes = newSizesPage(redraw, ahead.order, copied)
 	a.tables = [2]*tableView{newTableView(copied), newTableView(copied)}
 	a.twins = inset(newStack(0, 18, a.tables[0], a.tables[1]), 0, 14, 14, 12)
 	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
@@ -70,6 +77,8 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 	},
 		tab{"Charts", charts},
 		tab{"Receipt", container.NewVScroll(a.receipt)},
+		tab{"What changes it", container.NewVScroll(a.changes.content)},
+		tab{"Order size", container.NewVScroll(a.sizes.content)},
 		tab{"Tables", container.NewScroll(a.twins)},
 		tab{"Notes", container.NewVScroll(a.notes)},
 	)
@@ -115,6 +124,14 @@ func (a *answerColumn) fill() {
 	switch a.tabs.at {
 	case pageReceipt:
 		a.itemise(a.shown.comparison, a.offer)
+	case pageChanges:
+		if a.ahead != nil && a.ahead.job.all {
+			a.changes.show(a.ahead, a.locale())
+		}
+	case pageSizes:
+		if a.ahead != nil && a.ahead.job.all {
+			a.sizes.show(a.ahead, a.locale())
+		}
 	case pageTables:
 		a.tabulate()
 	case pageNotes:
@@ -267,4 +284,32 @@ func (a *answerColumn) warn(text string) {
 func (a *answerColumn) announce(text string) {
 	a.status.set(span{text: "✓ ", color: colGood, bold: true}, span{text: text, color: colMuted})
 	a.content.Refresh()
+}
+
+// aheadActions are what the pages about changes can do.
+type aheadActions interface {
+	lookAt(turnKey)
+	order(units int)
+	askRange()
+}
+
+// wantsAll says whether the page in sight is about what would change the answer.
+func (a *answerColumn) wantsAll() bool { return a.tabs.at == pageChanges || a.tabs.at == pageSizes }
+
+// roomAhead is the space of the figures about what would change the answer.
+func (a *answerColumn) roomAhead(scale float32) [figureCount]canvasSize {
+	var r [figureCount]canvasSize
+	switch a.tabs.at {
+	case pageChanges:
+		r[figureFlip], r[figureSwings] = a.changes.flip.room(scale), a.changes.swings.room(scale)
+	case pageSizes:
+		r[figureSizes] = a.sizes.figure.room(scale)
+	}
+	return r
+}
+
+// foresee takes in what would change the answer.
+func (a *answerColumn) foresee(f *foresight) {
+	a.ahead = f
+	a.fill()
 }

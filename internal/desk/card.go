@@ -14,6 +14,7 @@ type card struct {
 	widget.BaseWidget
 	name, total, under *prose
 	bar                *bar // nil on a topic
+	bare               bool // one text and no line under it
 	chosen             bool
 	focused, hovered   bool
 	choose             func()
@@ -78,7 +79,11 @@ func (c *card) nameWidth(width float32) float32 {
 }
 
 func (c *card) heightFor(width float32) float32 {
-	h := 2*cardPad + c.name.heightFor(c.nameWidth(width)) + c.under.lineHeight()
+	h := 2*cardPad + c.name.heightFor(c.nameWidth(width))
+	if c.bare {
+		return h - cardPad
+	}
+	h += c.under.lineHeight()
 	if c.bar != nil {
 		h += 14
 	}
@@ -98,6 +103,9 @@ func (r *cardRenderer) Layout(size fyne.Size) {
 	c := r.c
 	c.ground.Resize(size)
 	y := cardPad
+	if c.bare {
+		y /= 2
+	}
 	w := c.nameWidth(size.Width)
 	h := c.name.heightFor(w)
 	place(c.name, cardEdge, y, w, h)

@@ -77,6 +77,14 @@ func (d *Desk) moveOffer(by int) {
 	})
 }
 
+// order sets how many units of the chosen offer are bought at once.
+func (d *Desk) order(units int) {
+	i := d.session.sel.offer
+	if s := d.current(); i < len(s.Offers) && s.Offers[i].Units != units {
+		d.alter("order", func(s *scenario.Scenario) { s.Offers[i].Units = units })
+	}
+}
+
 func (d *Desk) removeQuote(i int) {
 	d.alter("removing a quote", func(s *scenario.Scenario) { s.Rates = slices.Delete(s.Rates, i, i+1) })
 }

@@ -25,6 +25,7 @@ func (d *Desk) redraw() {
 
 func (d *Desk) postJob() {
 	s := d.current()
+	d.answer.ahead = nil
 	j := job{
 		epoch: d.session.epoch(), scenario: s, faults: scenario.Check(s), today: d.today(),
 		style: d.litStyle(), room: d.answer.room(d.win.Canvas().Scale()),
@@ -53,9 +54,7 @@ func (d *Desk) deliver(a *answer) {
 	d.ways.price(a.comparison)
 	d.answer.show(a, d.session.sel.offer)
 	d.explain()
-	if !d.pace.waiting {
-		d.settled()
-	}
+	d.askAhead()
 }
 
 // settled lets the headline follow.

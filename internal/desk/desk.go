@@ -42,9 +42,11 @@ type Desk struct {
 	faults *faultList // shown in the place of the columns, nil otherwise
 
 	menu   *menu
-	worker *worker
+	worker *latest[job, *answer]
+	ahead  *latest[outlookJob, *foresight]
 	pace   *pace
 	shown  *answer // the newest answer on the screen
+	turn   turnKey // the turn of the answer that is looked at
 	inside *field  // the one that has the focus, nil for none
 
 	safety  safety
@@ -65,7 +67,8 @@ func New(o Options) *Desk {
 	d.win = o.App.NewWindow("Reelworth")
 	d.session = newSession(scenario.Demo())
 	d.pace = newPace(o.Settle, o.Post, d.settled)
-	d.worker = newWorker(func(a *answer) { o.Post(func() { d.deliver(a) }) })
+	d.worker = newLatest(true, work, func(a *answer) { o.Post(func() { d.deliver(a) }) })
+	d.ahead = newLatest(false, lookAhead, func(f *foresight) { o.Post(func() { d.foreseen(f) }) })
 	d.win.SetPadded(false)
 	d.win.Resize(d.rememberedSize())
 	d.layOut()
@@ -84,7 +87,7 @@ func (d *Desk) layOut() {
 		page, standing = d.answer.tabs.at, d.answer.standing
 	}
 	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.numbers)
-	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers)
+	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers, d)
 	d.scroll = container.NewVScroll(container.NewWithoutLayout())
 	d.help = newHelp()
 	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), newRule(),

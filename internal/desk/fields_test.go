@@ -188,8 +188,11 @@ func TestEveryFieldIsTypedSavedAndFound(t *testing.T) {
 	h.Page(pageNotes) // no charts are drawn
 	h.Put(rich())
 	controls := h.controls(t)
-	for _, sf := range scenario.Fields() {
+	for i, sf := range scenario.Fields() {
 		key := path(sf)
+		if testing.Short() && i%8 != 0 {
+			continue // under the race detector a sample does
+		}
 		if exempt["."+key] != "" || elsewhere[key] != "" || len(controls[key]) == 0 {
 			continue
 		}
@@ -224,7 +227,11 @@ func TestEveryNumberRefusesNonsense(t *testing.T) {
 	h.Page(pageNotes)
 	h.Put(rich())
 	want := headlineOf(h)
+	tried := 0
 	for key, places := range h.controls(t) {
+		if tried++; testing.Short() && tried > 6 {
+			break
+		}
 		h.Put(rich())
 		f := h.reach(t, places[0])
 		box, ok := f.input.(*textBox)

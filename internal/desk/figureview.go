@@ -18,6 +18,7 @@ type figureView struct {
 	text    float32 // the window's units in one of the drawing's
 	resized func()  // more or less room: the picture must be drawn again
 	chosen  func(offer string)
+	picked  func(units int) // an order of so many units was pointed at; nil where there are none
 	note    *readout
 	over    string // the offer under the pointer
 }
@@ -38,6 +39,17 @@ func (v *figureView) show(p picture) {
 	v.drawing, v.text = p.drawing, p.text
 	v.image.Image = p.image
 	v.image.Refresh()
+}
+
+// showOrHide puts a picture up, or hides the view where there is none.
+func (v *figureView) showOrHide(p picture) {
+	v.show(p)
+	if p.drawing == nil {
+		v.image.Hide()
+		v.drawing = nil
+	} else {
+		v.image.Show()
+	}
 }
 
 func (v *figureView) room(scale float32) canvasSize {
@@ -86,7 +98,11 @@ func (v *figureView) Tapped(e *fyne.PointEvent) {
 	if v.drawing == nil {
 		return
 	}
-	if hit, ok := v.at(e.Position); ok && hit.Offer != "" {
+	hit, ok := v.at(e.Position)
+	switch {
+	case ok && v.picked != nil && hit.Month > 0:
+		v.picked(hit.Month)
+	case ok && hit.Offer != "":
 		v.chosen(hit.Offer)
 	}
 }

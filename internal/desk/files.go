@@ -227,6 +227,7 @@ func (d *Desk) close() {
 		d.rememberSize()
 		d.release()
 		d.worker.stop()
+		d.ahead.stop()
 		d.win.SetCloseIntercept(nil)
 		d.win.Close()
 	})

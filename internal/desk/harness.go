@@ -39,6 +39,7 @@ func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
 func (h *Harness) Settle() {
 	for range 20 {
 		h.worker.idle()
+		h.ahead.idle()
 		h.pending.Wait()
 		if !h.drain() {
 			break

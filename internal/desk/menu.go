@@ -85,8 +85,10 @@ func (d *Desk) setMenu() {
 	view := fyne.NewMenu("View",
 		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.choose(pageCharts) }),
 		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.choose(pageReceipt) }),
-		c("Tables", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageTables) }),
-		c("Notes", fyne.Key4, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
+		c("What changes it", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageChanges) }),
+		c("Order size", fyne.Key4, ctrl, func() { d.answer.tabs.choose(pageSizes) }),
+		c("Tables", fyne.Key5, ctrl, func() { d.answer.tabs.choose(pageTables) }),
+		c("Notes", fyne.Key6, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
 		fyne.NewMenuItemSeparator(),
 	)
 	for _, t := range []struct {

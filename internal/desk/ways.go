@@ -182,3 +182,13 @@ func share(cost, most exact.Fraction) float32 {
 	}
 	return float32(cost.Float() / most.Float())
 }
+
+// offerNamed is the offer of that name as it was typed.
+func offerNamed(c *compare.Comparison, name string) *scenario.Offer {
+	for i := range c.Scenario.Offers {
+		if c.Scenario.Offers[i].Name == name {
+			return &c.Scenario.Offers[i]
+		}
+	}
+	return &scenario.Offer{}
+}

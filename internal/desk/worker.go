@@ -1,8 +1,8 @@
 package desk
 
 import (
+	"context"
 	"image"
-	"sync"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/figure"
@@ -34,6 +34,9 @@ const (
 	figureCost = iota
 	figureSpend
 	figureStrip
+	figureFlip
+	figureSwings
+	figureSizes
 	figureCount
 )
 
@@ -51,100 +54,35 @@ type answer struct {
 	pictures   [figureCount]picture
 }
 
-// worker computes and draws away from the interface thread. Only the newest job
-// counts: one that waits is replaced.
-type worker struct {
-	deliver func(*answer) // called on the worker's own goroutine
-
-	mu      sync.Mutex
-	wake    *sync.Cond
-	waiting *job
-	busy    bool
-	stopped bool
-}
-
-func newWorker(deliver func(*answer)) *worker {
-	w := &worker{deliver: deliver}
-	w.wake = sync.NewCond(&w.mu)
-	go w.run()
-	return w
-}
-
-// post asks for a job, in the place of one that still waits.
-func (w *worker) post(j job) {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	w.waiting = &j
-	w.wake.Broadcast()
-}
-
-// idle waits until nothing waits and nothing is under way.
-func (w *worker) idle() {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	for w.waiting != nil || w.busy {
-		w.wake.Wait()
-	}
-}
-
-func (w *worker) stop() {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	w.stopped = true
-	w.wake.Broadcast()
-}
-
-func (w *worker) run() {
-	for {
-		j, ok := w.take()
-		if !ok {
-			return
-		}
-		w.deliver(work(j))
-		w.mu.Lock()
-		w.busy = false
-		w.wake.Broadcast()
-		w.mu.Unlock()
-	}
-}
-
-func (w *worker) take() (job, bool) {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	for w.waiting == nil && !w.stopped {
-		w.wake.Wait()
-	}
-	if w.stopped {
-		return job{}, false
-	}
-	j := *w.waiting
-	w.waiting, w.busy = nil, true
-	return j, true
-}
-
 // work computes a job and draws what is on the screen.
-func work(j job) *answer {
+func work(_ context.Context, j job) (*answer, bool) {
 	c := compare.Compare(j.scenario, j.faults, j.today)
 	a := &answer{job: j, comparison: &c}
-	for i, room := range j.room {
+	a.pictures = drawAll(j.room, func(i int, w, h float64) *figure.Drawing {
+		switch i {
+		case figureCost:
+			return figure.CostPerRoll(&c, j.chosen, w, h, j.style)
+		case figureSpend:
+			return figure.Spend(&c, j.chosen, w, h, j.style)
+		case figureStrip:
+			if o := c.Find(j.chosen); o != nil {
+				return figure.Strip(o, w, h, j.style)
+			}
+		}
+		return nil
+	})
+	return a, true
+}
+
+// drawAll draws the figures that have room and a drawing.
+func drawAll(rooms [figureCount]canvasSize, draw func(i int, w, h float64) *figure.Drawing) (pictures [figureCount]picture) {
+	for i, room := range rooms {
 		if room.empty() {
 			continue
 		}
-		w, h := float64(room.width/room.text), float64(room.height/room.text)
-		var d *figure.Drawing
-		switch i {
-		case figureCost:
-			d = figure.CostPerRoll(&c, j.chosen, w, h, j.style)
-		case figureSpend:
-			d = figure.Spend(&c, j.chosen, w, h, j.style)
-		case figureStrip:
-			if o := c.Find(j.chosen); o != nil {
-				d = figure.Strip(o, w, h, j.style)
-			}
-		}
-		if d != nil {
-			a.pictures[i] = picture{d, room.text, d.Image(float64(room.scale * room.text))}
+		if d := draw(i, float64(room.width/room.text), float64(room.height/room.text)); d != nil {
+			pictures[i] = picture{d, room.text, d.Image(float64(room.scale * room.text))}
 		}
 	}
-	return a
+	return pictures
 }

@@ -27,8 +27,10 @@ type shot struct {
 var shots = []shot{
 	{"charts", 1280, 800, func(h *desk.Harness) { h.Type("offer[3].shipping", "34.50") }},
 	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(1) }},
-	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
-	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
+	{"changes", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
+	{"sizes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
+	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(4) }},
+	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(5) }},
 	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
 	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
 	{"loading", 1280, 800, func(h *desk.Harness) { h.Topic("loading", 2) }},

@@ -1,0 +1,167 @@
+package desk
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/words"
+)
+
+// changesPage is what would change the answer: where it turns, and how far each input
+// moves it.
+type changesPage struct {
+	content *fyne.Container
+	list    *fyne.Container
+	intro   *prose
+	flip    *figureView
+	swings  *figureView
+	swing   *fyne.Container // the swings with their heading
+	choose  func(turnKey)
+	turns   []*card
+}
+
+func newChangesPage(redraw func(), choose func(turnKey), setRange func()) *changesPage {
+	p := &changesPage{choose: choose, intro: newProse(sizeText)}
+	nobody := func(string) {}
+	p.flip, p.swings = newFigureView(redraw, nobody), newFigureView(redraw, nobody)
+	p.list = newStack(0, 1)
+	p.swing = newStack(0, 6, fixedHeight(p.swings, 300), newLink("Set how far an input swings…", setRange))
+	p.content = inset(newStack(0, 10, p.intro, p.list, fixedHeight(p.flip, 250), p.swing), 0, 12, 14, 12)
+	return p
+}
+
+// show puts up what was foreseen.
+func (p *changesPage) show(f *foresight, l locale) {
+	c := &f.job.comparison
+	p.intro.set(span{text: changesIntro(f, l), color: colMuted})
+	sentences := words.Flips(c, f.rival.offer, f.rival.other, f.rival.saving, f.rival.flips, l)
+	for len(p.turns) < len(sentences) {
+		row := newCard(nil, p.move)
+		row.bare = true
+		p.turns = append(p.turns, row)
+		p.list.Add(row)
+	}
+	for i, row := range p.turns {
+		if i >= len(sentences) {
+			row.Hide()
+			continue
+		}
+		t := f.turns[i]
+		row.choose = func() { p.choose(turnKey{t.Input, t.Up}) }
+		row.chosen = i == f.at
+		row.name.set(span{text: sentences[i]})
+		row.Show()
+		row.Refresh()
+	}
+	p.flip.showOrHide(f.pictures[figureFlip])
+	if len(f.rival.swings) > 0 {
+		p.swing.Show()
+		p.swings.show(f.pictures[figureSwings])
+	} else {
+		p.swing.Hide()
+	}
+	p.content.Refresh()
+}
+
+// move chooses the neighbour of the turn that has the focus.
+func (p *changesPage) move(step int) {
+	for i, c := range p.turns {
+		if c.focused {
+			if j := i + step; j >= 0 && j < len(p.turns) && p.turns[j].Visible() {
+				p.turns[j].Tapped(nil)
+			}
+			return
+		}
+	}
+}
+
+// changesIntro says who is held against whom.
+func changesIntro(f *foresight, l locale) string {
+	c := &f.job.comparison
+	if f.rival.offer == "" {
+		return "Nothing to hold against each other yet: add a reel and a boxed roll that can be computed."
+	}
+	text := fmt.Sprintf("%s against %s.", f.rival.offer, f.rival.other)
+	if len(f.turns) == 0 {
+		return text + " No single figure turns the answer within ten times what it is today."
+	}
+	text += " One figure changed, everything else as it is; the nearest first."
+	if o := c.Find(f.rival.offer); o != nil && o.Against != nil && f.rival.other == c.Scenario.Baseline {
+		text = join(text, words.Payback(&c.Scenario, o.Against, l))
+		for i := range f.outlook.Offers {
+			if a := &f.outlook.Offers[i]; a.Name == f.rival.offer && a.Ceiling != nil {
+				text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
+			}
+		}
+	}
+	return text
+}
+
+func join(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " " + b
+}
+
+// sizesPage is how many units to buy at once.
+type sizesPage struct {
+	content *fyne.Container
+	figure  *figureView
+	why     *prose
+	set     *link
+	table   *tableView
+	order   func(units int)
+	best    int
+}
+
+func newSizesPage(redraw func(), order func(units int), copied func(string)) *sizesPage {
+	p := &sizesPage{order: order, why: newProse(sizeText), table: newTableView(copied)}
+	p.figure = newFigureView(redraw, func(string) {})
+	p.figure.picked = order
+	p.set = newLink("", func() { p.order(p.best) })
+	p.content = inset(newStack(0, 10, fixedHeight(p.figure, 300), p.why, p.set, container.NewHScroll(p.table)), 0, 12, 14, 12)
+	return p
+}
+
+// show puts up what was foreseen of the chosen offer.
+func (p *sizesPage) show(f *foresight, l locale) {
+	c := &f.job.comparison
+	o := f.of(f.job.offer)
+	if o == nil {
+		p.why.set(span{text: "Choose a way to buy that can be computed.", color: colMuted})
+		p.figure.Hide()
+		p.set.Hide()
+		p.table.Hide()
+		p.content.Refresh()
+		return
+	}
+	for _, size := range o.OrderSizes {
+		if size.Best {
+			p.tell(c, o, size, l)
+		}
+	}
+	p.figure.showOrHide(f.pictures[figureSizes])
+	if d := f.pictures[figureSizes].drawing; d != nil {
+		p.table.Show()
+		p.table.show("", d.Table())
+	}
+	p.content.Refresh()
+}
+
+// tell says which size is the best, why, and offers to take it.
+func (p *sizesPage) tell(c *compare.Comparison, o *compare.OfferOutlook, size compare.OrderSize, l locale) {
+	offer := offerNamed(c, o.Name)
+	p.best = size.Units
+	text := fmt.Sprintf("Best: %s in one order: %s.", words.Units(size.Units, offer), words.SizeReason(c, size, l))
+	p.why.set(span{text: text})
+	p.set.label.set(span{text: fmt.Sprintf("Order %s at a time", words.Units(size.Units, offer)), color: colAccent})
+	if offer.Units == size.Units {
+		p.set.Hide()
+	} else {
+		p.set.Show()
+	}
+}

@@ -1,0 +1,178 @@
+package desk
+
+import (
+	"context"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/exact"
+	"reelworth/internal/figure"
+)
+
+// outlookJob asks what would change an answer that is on the screen.
+type outlookJob struct {
+	answer     *answer
+	comparison compare.Comparison // a copy, so that the screen's can be added to meanwhile
+	all        bool               // of every offer, not only of the verdict's pair
+	offer      string             // the chosen one
+	turn       turnKey            // the turn that is looked at
+	style      figure.Style
+	room       [figureCount]canvasSize
+}
+
+// foresight is what came of it.
+type foresight struct {
+	job      outlookJob
+	outlook  *compare.Outlook
+	rival    rivalry
+	turns    []compare.Turn
+	at       int // of the turn that is drawn, −1 for none
+	pictures [figureCount]picture
+}
+
+// turnKey names a turn across answers: what moves, and whether up or down.
+type turnKey struct {
+	input compare.Input
+	up    bool
+}
+
+// rivalry is who is held against whom, and what would turn that.
+type rivalry struct {
+	offer, other string
+	saving       exact.Fraction
+	flips        []compare.Flip
+	swings       []compare.Swing
+}
+
+// lookAhead works out an outlookJob; it gives up when a newer one waits.
+func lookAhead(ctx context.Context, j outlookJob) (*foresight, bool) {
+	c := &j.comparison
+	f := &foresight{job: j, at: -1}
+	var err error
+	if j.all {
+		f.outlook, err = compare.LookAhead(ctx, c, exact.Int(compare.CeilingPercent))
+	} else {
+		f.outlook = &compare.Outlook{}
+		f.outlook.Pair, err = compare.PairFlips(ctx, c)
+	}
+	if err != nil {
+		return nil, false
+	}
+	if !j.all {
+		return f, true
+	}
+	c.Outlook = f.outlook
+	f.rival = rivalryOf(c, j.offer)
+	f.turns = compare.Turns(f.rival.flips)
+	f.at = f.chosenTurn(j.turn)
+	var curve *compare.Curve
+	if f.at >= 0 && !j.room[figureFlip].empty() {
+		from, to := spanAround(f.turns[f.at])
+		if curve, err = compare.CurveOf(ctx, c, f.rival.offer, f.rival.other, f.turns[f.at].Input, from, to, curvePoints); err != nil {
+			return nil, false
+		}
+	}
+	f.pictures = drawAll(j.room, func(i int, w, h float64) *figure.Drawing {
+		switch {
+		case i == figureFlip && curve != nil:
+			return figure.Flip(c, curve, w, h, j.style)
+		case i == figureSwings && len(f.rival.swings) > 0:
+			return figure.Swings(c, f.rival.offer, f.rival.swings, w, h, j.style)
+		case i == figureSizes:
+			if o := f.of(j.offer); o != nil {
+				return figure.Sizes(c, j.offer, o.OrderSizes, w, h, j.style)
+			}
+		}
+		return nil
+	})
+	return f, true
+}
+
+// curvePoints is how many places a curve is computed at.
+const curvePoints = 60
+
+// of is the outlook of an offer, nil where there is none.
+func (f *foresight) of(offer string) *compare.OfferOutlook {
+	for i := range f.outlook.Offers {
+		if o := &f.outlook.Offers[i]; o.Name == offer && len(o.OrderSizes) > 0 {
+			return o
+		}
+	}
+	return nil
+}
+
+// chosenTurn is the place of a turn, or of the first where it is not there.
+func (f *foresight) chosenTurn(k turnKey) int {
+	for i, t := range f.turns {
+		if t.Input == k.input && t.Up == k.up {
+			return i
+		}
+	}
+	if len(f.turns) > 0 {
+		return 0
+	}
+	return -1
+}
+
+// rivalryOf holds an offer against the baseline; the baseline itself is shown by the
+// verdict's pair.
+func rivalryOf(c *compare.Comparison, offer string) rivalry {
+	o := c.Find(offer)
+	if o != nil && o.Against != nil {
+		for i := range c.Outlook.Offers {
+			if ahead := &c.Outlook.Offers[i]; ahead.Name == offer {
+				return rivalry{offer, c.Scenario.Baseline, o.Against.Saving, ahead.Flips, ahead.Swings}
+			}
+		}
+	}
+	if p := c.Outlook.Pair; p != nil {
+		r := rivalry{offer: p.Offer, other: p.Other, saving: p.Saving, flips: p.Flips}
+		if p.Other == c.Scenario.Baseline {
+			r.swings = rivalryOf(c, p.Offer).swings
+		}
+		return r
+	}
+	return rivalry{}
+}
+
+// spanAround is the stretch of an input in which a turn and today can be seen.
+func spanAround(t compare.Turn) (from, to exact.Fraction) {
+	low, high := exact.Min(t.Today, t.At), exact.Max(t.Today, t.At)
+	room := high.Sub(low).Mul(exact.Ratio(1, 2))
+	if room.IsZero() {
+		room = exact.Max(high.Mul(exact.Ratio(1, 4)), exact.Int(1))
+	}
+	return exact.Max(exact.Fraction{}, low.Sub(room)), high.Add(room)
+}
+
+// askAhead asks what would change the answer on the screen.
+func (d *Desk) askAhead() {
+	if d.shown == nil {
+		return
+	}
+	j := outlookJob{
+		answer: d.shown, comparison: *d.shown.comparison, style: d.style(), turn: d.turn,
+		all: d.answer.wantsAll(), room: d.answer.roomAhead(d.win.Canvas().Scale()),
+	}
+	if s := d.current(); d.session.sel.offer < len(s.Offers) {
+		j.offer = s.Offers[d.session.sel.offer].Name
+	}
+	d.ahead.post(j)
+}
+
+// foreseen shows what would change the answer, unless the window has moved on.
+func (d *Desk) foreseen(f *foresight) {
+	if d.shown != f.job.answer {
+		return
+	}
+	d.shown.comparison.Outlook = f.outlook
+	d.answer.foresee(f)
+	if !d.pace.waiting {
+		d.settled()
+	}
+}
+
+// lookAt turns to another turn of the answer.
+func (d *Desk) lookAt(k turnKey) {
+	d.turn = k
+	d.askAhead()
+}

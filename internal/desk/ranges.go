@@ -1,0 +1,92 @@
+package desk
+
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// askRange asks how far an input swings; the range is kept in the file.
+func (d *Desk) askRange() {
+	f := d.answer.ahead
+	if f == nil || len(f.rival.swings) == 0 {
+		return
+	}
+	c := &f.job.comparison
+	var options []option
+	for _, s := range f.rival.swings {
+		options = append(options, option{string(s.Input), words.InputName(c, f.rival.offer, f.rival.other, s.Input)})
+	}
+	low, high := newTextBox(true), newTextBox(true)
+	show := func(input string) {
+		for _, s := range f.rival.swings {
+			if string(s.Input) == input {
+				low.show(d.Locale.Field(s.Low.Decimal(placesOf(s))))
+				high.show(d.Locale.Field(s.High.Decimal(placesOf(s))))
+			}
+		}
+	}
+	which := newPicker(options, show)
+	which.show(options[0].value)
+	show(options[0].value)
+	why := newProse(sizeSmall).lines(2)
+	width := labelWidth + 300*textFactor
+	body := newStack(width, 6, newRow("Input", which, 280*textFactor, ""), newRow("From", low, numberWidth, ""), newRow("to", high, numberWidth, ""), why)
+	q := dialog.NewCustomWithoutButtons("How far an input swings", container.New(&exactSize{width}, body), d.win)
+	set := widget.NewButton("Set", func() {
+		wrong := d.setRange(compare.Input(which.value), low.entry.Text, high.entry.Text)
+		if wrong != "" {
+			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
+			return
+		}
+		q.Hide()
+	})
+	set.Importance = widget.HighImportance
+	usual := widget.NewButton("As usual", func() {
+		q.Hide()
+		d.alter("usual range", func(s *scenario.Scenario) { dropRange(s, scenario.Input(which.value)) })
+	})
+	q.SetButtons([]fyne.CanvasObject{widget.NewButton("Cancel", q.Hide), usual, set})
+	q.Show()
+	d.win.Canvas().Focus(which)
+}
+
+// placesOf is how many decimals tell an input's swing.
+func placesOf(s compare.Swing) int {
+	places := 2
+	for places < 6 && !s.Low.Round(places).Equal(s.Low) {
+		places++
+	}
+	return places
+}
+
+// setRange takes a range into the scenario, or says what is wrong with it.
+func (d *Desk) setRange(input scenario.Input, low, high string) (wrong string) {
+	from, err := readNumber(low, d.Locale)
+	if err != nil {
+		return err.Error()
+	}
+	to, err := readNumber(high, d.Locale)
+	if err != nil {
+		return err.Error()
+	}
+	next := d.current().Clone()
+	dropRange(&next, input)
+	next.Ranges = append(next.Ranges, scenario.Range{Input: input, Low: from, High: to})
+	if wrong, _ := newFault(d.current(), next, ""); wrong != "" {
+		return wrong
+	}
+	d.alter("range", func(s *scenario.Scenario) { *s = next })
+	return ""
+}
+
+func dropRange(s *scenario.Scenario, input scenario.Input) {
+	s.Ranges = slices.DeleteFunc(s.Ranges, func(r scenario.Range) bool { return r.Input == input })
+}

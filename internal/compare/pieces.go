@@ -101,15 +101,6 @@ func sumOf(parts []pieces, weights []exact.Fraction) pieces {
 	return sum
 }
 
-// at is the value at u; to the left of all knots and right of them the line's.
-func (p *pieces) at(u exact.Fraction) exact.Fraction {
-	i, found := p.find(u)
-	if found {
-		return p.knots[i].value
-	}
-	return p.between(i).at(u)
-}
-
 // find is the first knot not below u, and whether it is at u.
 func (p *pieces) find(u exact.Fraction) (i int, found bool) {
 	return slices.BinarySearchFunc(p.knots, u, func(k pieceKnot, u exact.Fraction) int { return k.u.Cmp(u) })

@@ -53,7 +53,7 @@ const (
 func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale, ahead aheadActions) *answerColumn {
 	a := &answerColumn{locale: loc}
 	a.headline = newProse(sizeAnswer).lines(2).shrinking(18, 15, sizeText)
-	a.under = newProse(sizeText).lines(2)
+	a.under = newProse(sizeSmall + 1).lines(3).shrinking(sizeSmall)
 	a.status = newProse(sizeSmall).lines(1)
 	a.cost = newFigureView(redraw, choose)
 	a.spend = newFigureView(redraw, choose)

@@ -86,7 +86,7 @@ func (d *Desk) layOut() {
 	if d.answer != nil {
 		page, standing = d.answer.tabs.at, d.answer.standing
 	}
-	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.numbers)
+	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.askDeal, d.numbers)
 	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers, d)
 	d.scroll = container.NewVScroll(container.NewWithoutLayout())
 	d.help = newHelp()

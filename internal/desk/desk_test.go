@@ -16,6 +16,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
@@ -684,5 +685,129 @@ func TestMovingAndDuplicating(t *testing.T) {
 	h.Settle()
 	if got := h.current().Baseline; got != "Lanternlight 500, 100 ft reel 2" {
 		t.Error(got)
+	}
+}
+
+// panel finds the open dialog's fields by their labels.
+func (h *Harness) panel(t *testing.T, label string) *textBox {
+	t.Helper()
+	for _, o := range test.LaidOutObjects(h.Window().Canvas().Overlays().Top()) {
+		if r, ok := o.(*row); ok && r.label.text() == label {
+			return r.field.(*textBox)
+		}
+	}
+	t.Fatalf("the dialog has no field %s", label)
+	return nil
+}
+
+func TestIsItADeal(t *testing.T) {
+	h := open(t)
+	h.askDeal()
+	h.Settle()
+	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.Settle()
+	if text := h.dialogText(); !strings.Contains(text, "Worth it.") || !strings.Contains(text, "EUR\u00a017.30 a roll") {
+		t.Error(text)
+	}
+	h.panel(t, dealBad).entry.SetText("5o")
+	h.Settle()
+	if !h.panel(t, dealBad).faulty {
+		t.Error("5o % is taken")
+	}
+	h.panel(t, dealBad).entry.SetText("50")
+	h.Settle()
+	if text := h.dialogText(); !strings.Contains(text, "Not worth it.") {
+		t.Error("half of it bad, but", text)
+	}
+	h.press(t, "Close")
+	h.agrees(t, demo())
+	if h.session.draft.Modified() {
+		t.Error("asking left a trace")
+	}
+	h.askDeal()
+	h.Settle()
+	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.Settle()
+	h.press(t, "Keep as a way to buy")
+	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != "7.40" && v.Offers[3].PerRoll != "17.30" {
+		t.Errorf("%+v", v.Offers)
+	}
+}
+
+func TestWhatChangesTheAnswer(t *testing.T) {
+	h := open(t)
+	h.Page(pageChanges)
+	s := demo()
+	c := compare.Compare(s, nil, scenario.DateOf(noon))
+	o, err := compare.LookAhead(t.Context(), &c, exact.Int(10))
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := words.Flips(&c, o.Offers[2].Name, s.Baseline, c.Offers[2].Against.Saving, o.Offers[2].Flips, "en")
+	shown := 0
+	for i, row := range h.answer.changes.turns {
+		if row.Visible() {
+			if row.name.text() != want[i] {
+				t.Errorf("turn %d says %q, want %q", i, row.name.text(), want[i])
+			}
+			shown++
+		}
+	}
+	if shown != len(want) || shown < 5 {
+		t.Errorf("%d turns are shown of %d", shown, len(want))
+	}
+	first := h.answer.changes.flip.drawing
+	h.answer.changes.turns[2].choose()
+	h.Settle()
+	if h.answer.changes.flip.drawing == first || !h.answer.changes.turns[2].chosen {
+		t.Error("another turn is chosen, but not drawn")
+	}
+	if under := h.View().Under; !strings.Contains(under, "16 rolls a year") {
+		t.Error("the headline does not name the volume:", under)
+	}
+	if blank(h.answer.changes.swings.image) {
+		t.Error("the swings are not drawn")
+	}
+}
+
+func TestOrderSizeInOneStep(t *testing.T) {
+	h := open(t)
+	h.Page(pageSizes)
+	p := h.answer.sizes
+	if p.best < 2 || !p.set.Visible() || blank(p.figure.image) {
+		t.Fatalf("best %d, link %v", p.best, p.set.Visible())
+	}
+	best := p.best
+	p.set.tapped()
+	h.Settle()
+	s := demo()
+	s.Offers[2].Units = best
+	h.agrees(t, s)
+	if p := h.answer.sizes; p.set.Visible() {
+		t.Error("the best size is set, but still offered")
+	}
+	h.undo()
+	h.Settle()
+	h.agrees(t, demo())
+}
+
+func TestARangeIsKept(t *testing.T) {
+	h := open(t)
+	h.Page(pageChanges)
+	if wrong := h.setRange("offer.price", "150", "100"); wrong == "" {
+		t.Error("a range the wrong way round was taken")
+	}
+	if wrong := h.setRange("offer.price", "100", "150"); wrong != "" {
+		t.Fatal(wrong)
+	}
+	h.Settle()
+	saved, faults := scenario.Read(scenario.Write(h.session.draft.File()))
+	if len(faults) > 0 || len(saved.Scenarios[0].Ranges) != 1 || saved.Scenarios[0].Ranges[0].High.String() != "150" {
+		t.Error(faults, saved.Scenarios[0].Ranges)
+	}
+	for _, s := range h.answer.ahead.rival.swings {
+		if s.Input == "offer.price" && (s.Low.String() != "100" || s.High.String() != "150") {
+			t.Error("the swing goes from", s.Low, "to", s.High)
+		}
 	}
 }

@@ -67,6 +67,7 @@ func (d *Desk) setMenu() {
 	edit := fyne.NewMenu("Edit", m.undo, m.redo, fyne.NewMenuItemSeparator(),
 		c("Add a reel", fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
 		c("Add boxed film", fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
+		c("Is it a deal?…", fyne.KeyI, ctrl, d.askDeal),
 		c("Duplicate this way to buy", fyne.KeyD, ctrl, d.duplicateOffer),
 		c("Move it up", fyne.KeyUp, ctrlShift, func() { d.moveOffer(-1) }),
 		c("Move it down", fyne.KeyDown, ctrlShift, func() { d.moveOffer(1) }),

@@ -20,6 +20,7 @@ type ways struct {
 	topics   map[topic]*card
 	choose   func(selection)
 	add      func(scenario.Kind)
+	deal     func()
 	locale   func() money.Locale
 	sel      selection
 }
@@ -36,8 +37,8 @@ var topicNames = []struct {
 	{topicRates, "Exchange rates"},
 }
 
-func newWays(choose func(selection), switchTo func(string), add func(scenario.Kind), locale func() money.Locale) *ways {
-	w := &ways{choose: choose, add: add, locale: locale, topics: map[topic]*card{}}
+func newWays(choose func(selection), switchTo func(string), add func(scenario.Kind), deal func(), locale func() money.Locale) *ways {
+	w := &ways{choose: choose, add: add, deal: deal, locale: locale, topics: map[topic]*card{}}
 	w.scenario = newPicker(nil, switchTo)
 	w.scenario.plain, w.scenario.bold = true, true
 	w.state = small("")
@@ -67,7 +68,8 @@ func (w *ways) build(s *scenario.Scenario) {
 	w.content.Add(space(4))
 	w.content.Add(margin(newLine(16,
 		newLink("+ reel", func() { w.add(scenario.KindReel) }),
-		newLink("+ boxed", func() { w.add(scenario.KindBoxed) }))))
+		newLink("+ boxed", func() { w.add(scenario.KindBoxed) }),
+		newLink("a deal?", w.deal))))
 	w.content.Add(space(14))
 	w.content.Add(margin(heading("For all of them")))
 	w.content.Add(space(2))

@@ -110,6 +110,9 @@ func NewEquipment() Equipment {
 	return e
 }
 
+// FreeOfferName is name, or the first of "name 2", "name 3" … that no offer of s has.
+func FreeOfferName(s *Scenario, name string) string { return freeName(name, offerNames(s)) }
+
 func offerNames(s *Scenario) []string {
 	var n []string
 	for _, o := range s.Offers {

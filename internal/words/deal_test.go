@@ -1,0 +1,43 @@
+package words
+
+import (
+	"strings"
+	"testing"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/exact"
+	"reelworth/internal/scenario"
+)
+
+func TestDeal(t *testing.T) {
+	s := scenario.Demo().Scenarios[0]
+	c := compare.Compare(s, nil, scenario.Date{})
+	offer := func(price string, currency string) compare.Deal {
+		o := scenario.NewOffer(&s, scenario.KindBoxed)
+		o.Currency, o.Price = currency, dec(price)
+		return compare.Deal{Offer: o, SavingPercent: exact.Int(10)}
+	}
+	for _, d := range []struct {
+		deal    compare.Deal
+		verdict string
+		has     []string
+	}{
+		// At the lab price of 9.90 either way: 7.40 + 9.90 against 14.80 + 9.90.
+		{offer("7.40", "EUR"), "Worth it.", []string{"EUR 17.30 a roll", "EUR 7.40, 30 % less", "Up to EUR 12.33 it saves 10 %"}},
+		{offer("14.80", "EUR"), "Not worth it.", []string{"costs the same as"}},
+		{offer("20", "EUR"), "Not worth it.", []string{"EUR 5.20, 21 % more"}},
+		{offer("14", "EUR"), "Cheaper, but not by as much as you want.", []string{"EUR 0.80"}},
+		{offer("14", "CAD"), "", []string{"Not computed: no rate"}},
+	} {
+		a := compare.Weigh(&c, d.deal)
+		text := strings.NewReplacer("\u00a0", " ").Replace(strings.Join(Deal(&c, d.deal, a, "en"), " "))
+		if got := DealVerdict(a.Verdict); got != d.verdict {
+			t.Errorf("%s %s: %q, want %q", d.deal.Offer.Price, d.deal.Offer.Currency, got, d.verdict)
+		}
+		for _, want := range d.has {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s %s: %q does not say %q", d.deal.Offer.Price, d.deal.Offer.Currency, text, want)
+			}
+		}
+	}
+}

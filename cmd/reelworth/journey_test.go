@@ -270,3 +270,109 @@ func TestClosingTheWindowAsks(t *testing.T) {
 	j.until("it is asked about", func(v desk.View) bool { return v.Asking })
 	j.keys("Escape")
 }
+
+// focused is the field under the cursor.
+func focused(v desk.View) desk.FieldView {
+	for _, f := range v.Fields {
+		if f.Focused {
+			return f
+		}
+	}
+	return desk.FieldView{}
+}
+
+// tabsTo walks to a field by the Tab key.
+func (j *journey) tabsTo(key string) {
+	j.t.Helper()
+	for range 80 {
+		if focused(j.view()).Key == key {
+			return
+		}
+		j.keys("Tab")
+		time.Sleep(20 * time.Millisecond)
+	}
+	j.t.Fatalf("%s is not reached by Tab", key)
+}
+
+// into replaces what stands in a field that is reached by Tab.
+func (j *journey) into(key, text string) {
+	j.t.Helper()
+	j.tabsTo(key)
+	j.keys("ctrl+a")
+	j.types(text)
+	j.until(key+" holds "+text, func(v desk.View) bool { f, _ := v.Field(key); return f.Text == text && !f.Faulty })
+}
+
+// From nothing to a saved scenario and back to it, without a mouse.
+func TestByKeyboardOnly(t *testing.T) {
+	j := start(t, "")
+	j.keys("ctrl+n")
+	j.until("a name is asked for", func(v desk.View) bool { return v.Asking })
+	j.keys("ctrl+a")
+	j.types("By keys alone")
+	j.keys("Return")
+	j.until("the new scenario is there", func(v desk.View) bool { return !v.Asking && len(v.Offers) == 2 && v.Form == "100 ft reel" })
+
+	j.into("offer[2].price", "96.50")
+	j.tabsTo("offer[2].currency")
+	j.types("USD")
+	j.until("its rate is asked for", func(v desk.View) bool { f, ok := v.Field("rate[1].equals"); return ok && f.Text == "" })
+	j.into("offer[2].shipping", "28")
+	j.into("rate[1].equals", "0.89")
+	j.until("the reel is computed", func(v desk.View) bool { return v.Offers[1].PerRoll != "–" })
+
+	j.keys("ctrl+j", "ctrl+j") // the answer, then the ways to buy
+	j.keys("Up")
+	j.until("the boxed roll is chosen", func(v desk.View) bool { return v.Form == "Boxed roll" })
+	j.into("offer[1].price", "11.90")
+
+	s := scenario.New("By keys alone", "EUR", scenario.Month{Year: time.Now().Year(), Month: time.Now().Month()})
+	s.Offers[0].Price = decimal.RequireFromString("11.90")
+	s.Offers[1].Price, s.Offers[1].Currency = decimal.RequireFromString("96.50"), "USD"
+	s.Offers[1].Shipping = decimal.RequireFromString("28")
+	s.Rates = []scenario.Rate{{One: "USD", Equals: decimal.RequireFromString("0.89"), In: "EUR", Date: scenario.DateOf(time.Now())}}
+	headline, perRoll := says(s)
+	j.until("the answer is the engine's", func(v desk.View) bool {
+		return v.Headline == headline && v.Offers[0].PerRoll == perRoll[0] && v.Offers[1].PerRoll == perRoll[1]
+	})
+
+	file, chart := filepath.Join(home, "keys.toml"), filepath.Join(home, "keys.png")
+	for _, step := range []struct{ key, path, done string }{{"ctrl+s", file, "saved"}, {"ctrl+e", chart, chart}} {
+		j.keys(step.key)
+		j.until("a name is asked for", func(v desk.View) bool { return v.Asking })
+		j.keys("ctrl+a")
+		j.types(step.path)
+		j.keys("Return")
+		j.until("it is written", func(v desk.View) bool {
+			return !v.Asking && (strings.HasPrefix(v.State, step.done) || strings.Contains(v.Status, step.done))
+		})
+	}
+	inspectChart(t, chart)
+	j.keys("ctrl+q")
+	j.gone()
+
+	again := start(t, file)
+	defer again.close()
+	again.keys("ctrl+Next")
+	again.until("the scenario is found again", func(v desk.View) bool {
+		return v.Headline == headline && len(v.Offers) == 2 && v.Offers[1].PerRoll == perRoll[1]
+	})
+}
+
+// gone waits until the window is closed.
+func (j *journey) gone() {
+	j.t.Helper()
+	for range 200 {
+		open := false
+		fyne.DoAndWait(func() {
+			for _, w := range program.Driver().AllWindows() {
+				open = open || w == j.d.Window()
+			}
+		})
+		if !open {
+			return
+		}
+		time.Sleep(30 * time.Millisecond)
+	}
+	j.t.Fatal("the window stays open")
+}

@@ -811,3 +811,16 @@ func TestARangeIsKept(t *testing.T) {
 		}
 	}
 }
+
+// Every letter may lay the form out anew; the letters must add up all the same.
+func TestLettersFindACurrency(t *testing.T) {
+	h := open(t)
+	h.reach(t, where{selection{topicOffer, 2}, "offer[3].currency"})
+	for _, r := range "sek" {
+		h.Window().Canvas().Focused().TypedRune(r)
+		h.Settle()
+	}
+	if got := h.current().Offers[2].Currency; got != "SEK" {
+		t.Error("sek finds", got)
+	}
+}

@@ -109,3 +109,13 @@ func (h *Harness) Type(key, text string) bool {
 	}
 	return false
 }
+
+// Deal opens the panel for something offered at a price.
+func (h *Harness) Deal(price string) {
+	h.askDeal()
+	h.Settle()
+	if box, ok := h.win.Canvas().Focused().(*typing); ok {
+		box.SetText(price)
+	}
+	h.Settle()
+}

@@ -25,8 +25,6 @@ type picker struct {
 	value   string
 	changed func(value string)
 	entered func(in bool)
-	typed   string // letters that seek an option
-	typedAt time.Time
 	plain   bool // no box: a title that opens a list
 	bold    bool
 	focused bool
@@ -105,14 +103,21 @@ func (p *picker) listed() []option {
 	return append(first, rest...)
 }
 
+// sought is what was typed to find an option. It outlives the picker: a choice lays the
+// form out anew, with the focus on a new picker in the place of the old one.
+var sought struct {
+	text string
+	at   time.Time
+}
+
 // seek chooses the first option that begins with what was typed within a second.
 func (p *picker) seek(r rune) {
-	if time.Since(p.typedAt) > time.Second {
-		p.typed = ""
+	if time.Since(sought.at) > time.Second {
+		sought.text = ""
 	}
-	p.typed, p.typedAt = p.typed+string(unicode.ToLower(r)), time.Now()
+	sought.text, sought.at = sought.text+string(unicode.ToLower(r)), time.Now()
 	for _, o := range p.options {
-		if strings.HasPrefix(strings.ToLower(o.label), p.typed) {
+		if strings.HasPrefix(strings.ToLower(o.label), sought.text) {
 			p.choose(o.value)
 			return
 		}

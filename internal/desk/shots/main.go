@@ -31,6 +31,7 @@ var shots = []shot{
 	{"sizes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
 	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(4) }},
 	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(5) }},
+	{"deal", 1280, 800, func(h *desk.Harness) { h.Deal("7.40") }},
 	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
 	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
 	{"loading", 1280, 800, func(h *desk.Harness) { h.Topic("loading", 2) }},

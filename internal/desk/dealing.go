@@ -3,10 +3,7 @@ package desk
 import (
 	"fmt"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
 	"github.com/shopspring/decimal"
 
 	"reelworth/internal/compare"
@@ -19,7 +16,7 @@ import (
 // kept unless it is made a way to buy.
 type dealPanel struct {
 	d       *Desk
-	dialog  *dialog.CustomDialog
+	dialog  *posed
 	offer   scenario.Offer
 	kind    *picker
 	money   *picker
@@ -27,7 +24,7 @@ type dealPanel struct {
 	rows    map[string]*row
 	verdict *prose
 	says    *prose
-	keep    *widget.Button
+	good    bool // the deal can be kept
 	deal    compare.Deal
 	asked   int // rises with every question; an answer to an earlier one is stale
 }
@@ -61,7 +58,7 @@ func (d *Desk) askDeal() {
 		box := newTextBox(true)
 		box.show(begin[name])
 		box.changed = func(string) { p.ask() }
-		box.entry.escape = func() { p.dialog.Hide() }
+		box.entry.escape = func() { p.dialog.wayOut() }
 		p.boxes[name] = box
 		p.rows[name] = newRow(name, box, numberWidth, units[name])
 		body.Add(p.rows[name])
@@ -72,12 +69,9 @@ func (d *Desk) askDeal() {
 	body.Add(space(8))
 	body.Add(p.verdict)
 	body.Add(p.says)
-	p.dialog = dialog.NewCustomWithoutButtons("Is it a deal?", container.New(&exactSize{width}, body), d.win)
-	p.keep = widget.NewButton("Keep as a way to buy", p.take)
-	p.dialog.SetButtons([]fyne.CanvasObject{widget.NewButton("Close", p.dialog.Hide), p.keep})
 	p.reshape()
-	p.dialog.Show()
-	d.win.Canvas().Focus(p.boxes[dealPrice].entry)
+	p.dialog = d.pose("Is it a deal?", container.New(&exactSize{width}, body), p.boxes[dealPrice].entry,
+		reply{label: "Close"}, reply{label: "Keep as a way to buy", do: p.take, stay: true})
 }
 
 // reshape shows the fields of the kind.
@@ -139,12 +133,11 @@ func (p *dealPanel) ask() {
 	if good {
 		good = p.sensible(s, o)
 	}
+	p.good = good
 	if !good {
-		p.keep.Disable()
 		return
 	}
 	p.deal = deal
-	p.keep.Enable()
 	p.weigh(s)
 }
 
@@ -193,7 +186,10 @@ func (p *dealPanel) say(c *compare.Comparison, deal compare.Deal, a compare.Deal
 
 // take makes the deal a way to buy of the scenario.
 func (p *dealPanel) take() {
-	p.dialog.Hide()
+	if !p.good {
+		return
+	}
+	p.dialog.hide()
 	o := p.deal.Offer
 	if o.Reel != nil {
 		o.Reel.SpoiledPercent = p.deal.BadPercent

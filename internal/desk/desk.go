@@ -49,6 +49,7 @@ type Desk struct {
 	turn   turnKey // the turn of the answer that is looked at
 	inside *field  // the one that has the focus, nil for none
 
+	dialogs []*posed // on the screen, the last on top
 	safety  safety
 	pending sync.WaitGroup // reading and writing under way
 }
@@ -74,6 +75,7 @@ func New(o Options) *Desk {
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
+	d.win.Canvas().SetOnTypedKey(d.escape)
 	d.setMenu()
 	d.secure()
 	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })

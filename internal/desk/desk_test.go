@@ -13,7 +13,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -325,8 +324,8 @@ func (h *Harness) press(t *testing.T, label string) {
 		t.Fatalf("no dialog is open to press %q in", label)
 	}
 	for _, o := range test.LaidOutObjects(top) {
-		if b, ok := o.(*widget.Button); ok && b.Text == label {
-			test.Tap(b)
+		if b, ok := o.(*replyButton); ok && b.Text == label {
+			b.tap()
 			h.Settle()
 			return
 		}
@@ -822,5 +821,31 @@ func TestLettersFindACurrency(t *testing.T) {
 	}
 	if got := h.current().Offers[2].Currency; got != "SEK" {
 		t.Error("sek finds", got)
+	}
+}
+
+func TestEscapeBacksOut(t *testing.T) {
+	h := open(t)
+	escape := &fyne.KeyEvent{Name: fyne.KeyEscape}
+	for name, ask := range map[string]func(){
+		"keys": h.showKeys, "deal": h.askDeal, "rename": h.renameScenario, "save as": func() { h.askSaveAs(nil) },
+		"confirm": func() { h.confirm("Sure?", "Really?", "Yes", func() { t.Error("Esc said yes") }) },
+	} {
+		ask()
+		h.Settle()
+		if !h.View().Asking {
+			t.Fatal(name, "asks nothing")
+		}
+		h.Window().Canvas().Focused().TypedKey(escape)
+		if h.View().Asking || len(h.dialogs) > 0 {
+			t.Error(name, "stays after Esc")
+		}
+		ask() // and with the focus nowhere
+		h.Settle()
+		h.Window().Canvas().Unfocus()
+		h.escape(escape)
+		if h.View().Asking {
+			t.Error(name, "stays after Esc without focus")
+		}
 	}
 }

@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
-	"fyne.io/fyne/v2/widget"
 
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
@@ -204,18 +203,8 @@ func (d *Desk) leaving(then func()) {
 		then()
 		return
 	}
-	q := dialog.NewCustomWithoutButtons("Save the changes?", paragraphs("The changes to "+d.session.called()+" are not saved.", 400), d.win)
-	button := func(text string, do func()) *widget.Button {
-		return widget.NewButton(text, func() {
-			q.Hide()
-			do()
-		})
-	}
-	save := button("Save", func() { d.save(then) })
-	save.Importance = widget.HighImportance
-	q.SetButtons([]fyne.CanvasObject{button("Cancel", func() {}), button("Discard", then), save})
-	q.Show()
-	d.win.Canvas().Focus(save)
+	d.pose("Save the changes?", paragraphs("The changes to "+d.session.called()+" are not saved.", 400*textFactor), nil,
+		reply{label: "Cancel"}, reply{label: "Discard", do: then}, reply{label: "Save", do: func() { d.save(then) }})
 }
 
 // close ends the program, asking about unsaved work.

@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"reelworth/internal/money"
@@ -179,10 +178,10 @@ func (d *Desk) showCautions() {
 
 func (d *Desk) showAbout() { d.tell("Reelworth", words.About) }
 
-// tell shows a text that is read and closed.
-func (d *Desk) tell(title, text string) {
+// pageOf sets a text to be read, with a scroll where it is long.
+func (d *Desk) pageOf(text string) fyne.CanvasObject {
 	scroll := container.NewVScroll(paragraphs(text, 520*textFactor))
 	need := heightOf(scroll.Content, 520*textFactor)
 	scroll.SetMinSize(fyne.NewSize(530*textFactor, min(need, 460)))
-	dialog.ShowCustom(title, "Close", scroll, d.win)
+	return scroll
 }

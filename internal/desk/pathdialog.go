@@ -10,7 +10,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
-	"fyne.io/fyne/v2/widget"
 )
 
 // pathQuestion asks where to write. The toolkit's own dialog would open, and so empty,
@@ -49,23 +48,20 @@ func (d *Desk) ask(q pathQuestion) {
 	}
 	body.Add(browse)
 	body.Add(why)
-	top := dialog.NewCustomWithoutButtons(q.title, container.New(&exactSize{width}, body), d.win)
+	var top *posed
 	try := func() {
 		path, wrong := finish(box.entry.Text, q.endings)
 		if wrong != "" {
 			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
 			return
 		}
-		top.Hide()
+		top.hide()
 		d.replacing(path, q.own, func() { q.then(path) })
 	}
 	box.entry.OnSubmitted = func(string) { try() }
-	box.entry.escape = top.Hide
-	confirm := widget.NewButton(q.confirm, try)
-	confirm.Importance = widget.HighImportance
-	top.SetButtons([]fyne.CanvasObject{widget.NewButton("Cancel", top.Hide), confirm})
-	top.Show()
-	d.win.Canvas().Focus(box.entry)
+	box.entry.escape = func() { top.wayOut() }
+	top = d.pose(q.title, container.New(&exactSize{width}, body), box.entry,
+		reply{label: "Cancel"}, reply{label: q.confirm, do: try, stay: true})
 }
 
 // finish makes a path whole, or says what is wrong with it.
@@ -107,16 +103,3 @@ func (d *Desk) replacing(path, own string, then func()) {
 	}
 	d.confirm("Replace the file?", filepath.Base(path)+" is already there. Replacing it loses what it holds.", "Replace", then)
 }
-
-// confirm asks before something that cannot be taken back.
-func (d *Desk) confirm(title, text, yes string, then func()) {
-	q := dialog.NewCustomConfirm(title, yes, "Cancel", paragraphs(text, 420), func(ok bool) {
-		if ok {
-			then()
-		}
-	}, d.win)
-	q.Show()
-}
-
-// report says that something failed, plainly.
-func (d *Desk) report(title string, err error) { d.tell(title, err.Error()) }

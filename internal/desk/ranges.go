@@ -3,10 +3,7 @@ package desk
 import (
 	"slices"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/scenario"
@@ -39,23 +36,23 @@ func (d *Desk) askRange() {
 	why := newProse(sizeSmall).lines(2)
 	width := labelWidth + 300*textFactor
 	body := newStack(width, 6, newRow("Input", which, 280*textFactor, ""), newRow("From", low, numberWidth, ""), newRow("to", high, numberWidth, ""), why)
-	q := dialog.NewCustomWithoutButtons("How far an input swings", container.New(&exactSize{width}, body), d.win)
-	set := widget.NewButton("Set", func() {
-		wrong := d.setRange(compare.Input(which.value), low.entry.Text, high.entry.Text)
-		if wrong != "" {
+	var q *posed
+	set := func() {
+		if wrong := d.setRange(compare.Input(which.value), low.entry.Text, high.entry.Text); wrong != "" {
 			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
 			return
 		}
-		q.Hide()
-	})
-	set.Importance = widget.HighImportance
-	usual := widget.NewButton("As usual", func() {
-		q.Hide()
+		q.hide()
+	}
+	usual := func() {
 		d.alter("usual range", func(s *scenario.Scenario) { dropRange(s, scenario.Input(which.value)) })
-	})
-	q.SetButtons([]fyne.CanvasObject{widget.NewButton("Cancel", q.Hide), usual, set})
-	q.Show()
-	d.win.Canvas().Focus(which)
+	}
+	for _, box := range []*textBox{low, high} {
+		box.entry.OnSubmitted = func(string) { set() }
+		box.entry.escape = func() { q.wayOut() }
+	}
+	q = d.pose("How far an input swings", container.New(&exactSize{width}, body), low.entry,
+		reply{label: "Cancel"}, reply{label: "As usual", do: usual}, reply{label: "Set", do: set, stay: true})
 }
 
 // placesOf is how many decimals tell an input's swing.

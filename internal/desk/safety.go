@@ -6,10 +6,6 @@ import (
 	"strings"
 	"time"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
-
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
 )
@@ -201,30 +197,20 @@ func (d *Desk) offerLeftover(found []leftover) {
 		return
 	}
 	l, rest := found[0], found[1:]
-	q := dialog.NewCustomWithoutButtons("Unsaved work was found", paragraphs(l.text, 520*textFactor), d.win)
-	button := func(text string, do func()) *widget.Button {
-		return widget.NewButton(text, func() {
-			q.Hide()
-			do()
-		})
-	}
-	buttons := []fyne.CanvasObject{
-		button("Not now", func() { d.offerLeftover(rest) }),
-		button("Discard", func() {
+	replies := []reply{
+		{label: "Not now", do: func() { d.offerLeftover(rest) }},
+		{label: "Discard", do: func() {
 			if err := l.Discard(); err != nil {
 				d.report("It was not removed", err)
 				return
 			}
 			d.offerLeftover(rest)
-		}),
+		}},
 	}
 	if len(l.File.Scenarios) > 0 && len(l.Faults) == 0 {
-		take := button("Take it up", func() { d.takeUp(l.Leftover) })
-		take.Importance = widget.HighImportance
-		buttons = append(buttons, take)
+		replies = append(replies, reply{label: "Take it up", do: func() { d.takeUp(l.Leftover) }})
 	}
-	q.SetButtons(buttons)
-	q.Show()
+	d.pose("Unsaved work was found", paragraphs(l.text, 520*textFactor), nil, replies...)
 }
 
 // leftoverText says what was found, and how it differs from the file.

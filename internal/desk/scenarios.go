@@ -1,10 +1,7 @@
 package desk
 
 import (
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
 
 	"reelworth/internal/scenario"
 )
@@ -54,23 +51,20 @@ func (d *Desk) renameScenario() {
 	why := newProse(sizeSmall).lines(2)
 	width := labelWidth + 300*textFactor
 	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""), why)
-	q := dialog.NewCustomWithoutButtons("Name of the scenario", container.New(&exactSize{width}, body), d.win)
+	var q *posed
 	try := func() {
 		name := box.entry.Text
 		if wrong := d.session.nameTaken(name); wrong != "" {
 			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
 			return
 		}
-		q.Hide()
+		q.hide()
 		if name != d.current().Name {
 			d.alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
 		}
 	}
 	box.entry.OnSubmitted = func(string) { try() }
-	box.entry.escape = q.Hide
-	ok := widget.NewButton("Rename", try)
-	ok.Importance = widget.HighImportance
-	q.SetButtons([]fyne.CanvasObject{widget.NewButton("Cancel", q.Hide), ok})
-	q.Show()
-	d.win.Canvas().Focus(box.entry)
+	box.entry.escape = func() { q.wayOut() }
+	q = d.pose("Name of the scenario", container.New(&exactSize{width}, body), box.entry,
+		reply{label: "Cancel"}, reply{label: "Rename", do: try, stay: true})
 }

@@ -125,7 +125,7 @@ func TestWhatIsNowhereIsMissing(t *testing.T) {
 	absent := []need{
 		{what: "a program", programs: []string{"no-such-program-here"}},
 		{what: "a header", header: "no/such/header.h"},
-		{what: "a library", header: "stdlib.h", library: "no_such_library_here"},
+		{what: "a library", header: "stdlib.h", links: "no_such_library_here"},
 		{what: "a file", files: []string{"/no/such/*/file"}},
 	}
 	if got := missing(absent); len(got) != len(absent) {

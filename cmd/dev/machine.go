@@ -84,8 +84,8 @@ func hasHeader(n need, compiler string) bool {
 	}
 	defer os.RemoveAll(dir)
 	args := []string{"-x", "c", "-", "-o", filepath.Join(dir, "trial")}
-	if n.library != "" {
-		args = append(args, "-l"+n.library)
+	if n.links != "" {
+		args = append(args, "-l"+n.links)
 	}
 	trial := exec.Command(compiler, args...)
 	trial.Stdin = strings.NewReader(trialProgram(n.header))

@@ -8,7 +8,7 @@ type need struct {
 	compiler bool     // the C compiler the go command would call
 	programs []string // any one of them, on the PATH
 	header   string   // as a C program includes it
-	library  string   // as the linker is told, without -l
+	links    string   // as the linker is told, without -l
 	files    []string // patterns; one match is enough
 	packages map[manager]string
 }
@@ -37,19 +37,19 @@ var buildNeeds = []need{
 		packages: map[manager]string{apt: "libc6-dev", dnf: "glibc-devel", pacman: "glibc", brew: systemsOwn}},
 	{what: "pkg-config", programs: []string{"pkg-config", "pkgconf"},
 		packages: map[manager]string{apt: "pkg-config", dnf: "pkgconf-pkg-config", pacman: "pkgconf"}},
-	{what: "OpenGL, to build with", header: "GL/gl.h", library: "GL",
+	{what: "OpenGL, to build with", header: "GL/gl.h", links: "GL",
 		packages: map[manager]string{apt: "libgl1-mesa-dev", dnf: "mesa-libGL-devel", pacman: "libglvnd"}},
-	{what: "X11, to build with", header: "X11/Xlib.h", library: "X11",
+	{what: "X11, to build with", header: "X11/Xlib.h", links: "X11",
 		packages: map[manager]string{apt: "libx11-dev", dnf: "libX11-devel", pacman: "libx11"}},
-	{what: "X11 cursors", header: "X11/Xcursor/Xcursor.h", library: "Xcursor",
+	{what: "X11 cursors", header: "X11/Xcursor/Xcursor.h", links: "Xcursor",
 		packages: map[manager]string{apt: "libxcursor-dev", dnf: "libXcursor-devel", pacman: "libxcursor"}},
-	{what: "X11 screen sizes", header: "X11/extensions/Xrandr.h", library: "Xrandr",
+	{what: "X11 screen sizes", header: "X11/extensions/Xrandr.h", links: "Xrandr",
 		packages: map[manager]string{apt: "libxrandr-dev", dnf: "libXrandr-devel", pacman: "libxrandr"}},
-	{what: "X11 several screens", header: "X11/extensions/Xinerama.h", library: "Xinerama",
+	{what: "X11 several screens", header: "X11/extensions/Xinerama.h", links: "Xinerama",
 		packages: map[manager]string{apt: "libxinerama-dev", dnf: "libXinerama-devel", pacman: "libxinerama"}},
-	{what: "X11 input", header: "X11/extensions/XInput2.h", library: "Xi",
+	{what: "X11 input", header: "X11/extensions/XInput2.h", links: "Xi",
 		packages: map[manager]string{apt: "libxi-dev", dnf: "libXi-devel", pacman: "libxi"}},
-	{what: "X11 video modes", header: "X11/extensions/xf86vmode.h", library: "Xxf86vm",
+	{what: "X11 video modes", header: "X11/extensions/xf86vmode.h", links: "Xxf86vm",
 		packages: map[manager]string{apt: "libxxf86vm-dev", dnf: "libXxf86vm-devel", pacman: "libxxf86vm"}},
 	{what: "OpenGL drivers, to run with", files: []string{
 		"/usr/lib/*/dri/*_dri.so", "/usr/lib/dri/*_dri.so", "/usr/lib64/dri/*_dri.so",

@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
-	"github.com/shopspring/decimal"
 
 	"reelworth/internal/scenario"
 )
@@ -62,27 +61,6 @@ func textsOn(o fyne.CanvasObject, at fyne.Position, clip piece, found *[]piece) 
 	}
 }
 
-// crowd is the demo with eight ways to buy whose names have 60 characters.
-func crowd() scenario.File {
-	f := scenario.Demo()
-	s := f.Scenarios[0].Clone()
-	for i := 0; len(s.Offers) < 8; i++ {
-		o := s.Offers[i%3]
-		o.Price = o.Price.Add(decimal.New(int64(i), 0))
-		s.Offers = append(s.Offers, o)
-	}
-	for i := range s.Offers {
-		was := s.Offers[i].Name
-		name := fmt.Sprintf("%d %s %s", i+1, was, strings.Repeat("a name that goes on ", 4))[:60]
-		if i < 3 && s.Baseline == was {
-			s.Baseline = name
-		}
-		s.Offers[i].Name = name
-	}
-	f.Scenarios = []scenario.Scenario{s}
-	return f
-}
-
 func TestNoTextIsCutOrOverlaps(t *testing.T) {
 	sizes := []fyne.Size{{Width: 1024, Height: 700}, {Width: 1280, Height: 800}, {Width: 2560, Height: 1440}}
 	if testing.Short() {
@@ -90,7 +68,7 @@ func TestNoTextIsCutOrOverlaps(t *testing.T) {
 	}
 	for _, size := range sizes {
 		for _, text := range textSizes {
-			for name, file := range map[string]scenario.File{"demo": scenario.Demo(), "crowd": crowd()} {
+			for name, file := range map[string]scenario.File{"demo": scenario.Demo(), "crowd": Crowd()} {
 				t.Run(fmt.Sprintf("%s at %.0f × %.0f, text × %.2f", name, size.Width, size.Height, text.factor), func(t *testing.T) {
 					h := open(t)
 					h.setText(text.factor)

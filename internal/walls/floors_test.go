@@ -37,24 +37,24 @@ var floors = map[string]int{
 
 // room says where a library may be imported.
 type room struct {
-	library string   // this import path and all below it
-	in      []string // these packages and all below them
-	tests   bool     // and any test
-	why     string
+	tree  string   // this import path and all below it
+	in    []string // these packages and all below them
+	tests bool     // and any test
+	why   string
 }
 
 var rooms = []room{
-	{library: "fyne.io", in: []string{"internal/desk", "cmd/reelworth"},
+	{tree: "fyne.io", in: []string{"internal/desk", "cmd/reelworth"},
 		why: "the toolkit stays in the window, so that everything else runs without one"},
-	{library: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure"}, tests: true,
+	{tree: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure"}, tests: true,
 		why: "it compares pictures in tests"},
-	{library: "gonum.org", in: []string{"internal/figure"},
+	{tree: "gonum.org", in: []string{"internal/figure"},
 		why: "one package draws"},
-	{library: "net/url", in: []string{"internal", "cmd"},
+	{tree: "net/url", in: []string{"internal", "cmd"},
 		why: "it only takes addresses apart"},
-	{library: "net", in: []string{"internal/rates"},
+	{tree: "net", in: []string{"internal/rates"},
 		why: "the program keeps to itself: nothing else may reach the network"},
-	{library: "C", in: nil,
+	{tree: "C", in: nil,
 		why: "C comes in through the toolkit only, so that everything else builds without a compiler"},
 }
 

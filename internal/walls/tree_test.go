@@ -104,13 +104,13 @@ func (a arrow) breach() string {
 		return "only Go's own library here: " + why
 	}
 	for _, r := range rooms {
-		if !below(a.to, r.library) {
+		if !below(a.to, r.tree) {
 			continue
 		}
 		if a.test && r.tests || slices.ContainsFunc(r.in, func(in string) bool { return below(a.from, in) }) {
 			return ""
 		}
-		return fmt.Sprintf("%s is not for this room: %s", r.library, r.why)
+		return fmt.Sprintf("%s is not for this room: %s", r.tree, r.why)
 	}
 	return ""
 }

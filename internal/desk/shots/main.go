@@ -7,14 +7,12 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
-	"strings"
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2/test"
-	"github.com/shopspring/decimal"
 
 	"reelworth/internal/desk"
-	"reelworth/internal/scenario"
 )
 
 // shot is one picture: how to get there from the demo.
@@ -44,29 +42,8 @@ var shots = []shot{
 	}},
 	{"small", 1024, 700, func(*desk.Harness) {}},
 	{"large", 2560, 1440, func(*desk.Harness) {}},
-	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(crowded()) }},
-	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(crowded()); h.Page(1) }},
-}
-
-// crowded is the demo with eight offers whose names have 60 characters.
-func crowded() scenario.File {
-	f := scenario.Demo()
-	s := f.Scenarios[0].Clone()
-	for i := 0; len(s.Offers) < 8; i++ {
-		o := s.Offers[i%3]
-		o.Price = o.Price.Add(decimal.New(int64(i), 0))
-		s.Offers = append(s.Offers, o)
-	}
-	for i := range s.Offers {
-		was := s.Offers[i].Name
-		name := fmt.Sprintf("%d %s %s", i+1, was, strings.Repeat("a name that goes on ", 4))[:60]
-		if i < 3 && s.Baseline == was {
-			s.Baseline = name
-		}
-		s.Offers[i].Name = name
-	}
-	f.Scenarios = []scenario.Scenario{s}
-	return f
+	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
+	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(1) }},
 }
 
 func main() {
@@ -86,7 +63,7 @@ func take(dir string, only []string) error {
 	}
 	for _, theme := range []string{"paper", "safelight"} {
 		for _, s := range shots {
-			if len(only) > 0 && !contains(only, s.name) {
+			if len(only) > 0 && !slices.Contains(only, s.name) {
 				continue
 			}
 			if err := s.take(filepath.Join(dir, s.name+"-"+theme+".png"), theme); err != nil {
@@ -95,15 +72,6 @@ func take(dir string, only []string) error {
 		}
 	}
 	return nil
-}
-
-func contains(list []string, name string) bool {
-	for _, l := range list {
-		if l == name {
-			return true
-		}
-	}
-	return false
 }
 
 func (s shot) take(path, theme string) error {

@@ -492,7 +492,7 @@ func TestWhatCannotBeOpenedIsSaid(t *testing.T) {
 func TestExportingAChart(t *testing.T) {
 	h := open(t)
 	dir := t.TempDir()
-	for fig, name := range map[int]string{figureCost: "cost.png", figureSpend: "year.svg"} {
+	for fig, name := range map[int]string{figureCost: "cost.png", figureSpend: "year.svg", figureFlip: "flip.pdf", figureSwings: "swings.png", figureSizes: "sizes.png"} {
 		h.askExport(fig)
 		path := filepath.Join(dir, name)
 		h.answerPath(t, path)

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"bytes"
+	"context"
 	"errors"
 	"path/filepath"
 	"strconv"
@@ -22,6 +23,12 @@ type exportChoice struct {
 	scale  string
 }
 
+// exportNames are what the figures are called in a file's name.
+var exportNames = map[int]string{
+	figureCost: "cost per roll", figureSpend: "the year's spend", figureFlip: "what changes it",
+	figureSwings: "how far it swings", figureSizes: "order size",
+}
+
 // askExport asks where to write a chart, and how.
 func (d *Desk) askExport(fig int) {
 	choice := &exportChoice{figure: fig, theme: currentPalette().Name, scale: "2"}
@@ -29,13 +36,12 @@ func (d *Desk) askExport(fig int) {
 	theme.show(choice.theme)
 	scale := newPicker([]option{{"1", "1×"}, {"2", "2×"}, {"3", "3×"}}, func(v string) { choice.scale = v })
 	scale.show(choice.scale)
-	name := map[int]string{figureCost: "cost per roll", figureSpend: "the year's spend"}[fig]
-	scaleRow := newRow("Size of a PNG", scale, numberWidth, "")
+	name := exportNames[fig]
 	d.ask(pathQuestion{
 		title: "Export " + name, confirm: "Export",
 		path:    filepath.Join(d.folder(), fileSafe(d.current().Name+", "+name)+".png"),
 		endings: []string{".png", ".svg", ".pdf"},
-		extra:   []*row{newRow("Colours", theme, wideWidth, ""), scaleRow},
+		extra:   []*row{newRow("Colours", theme, wideWidth, ""), newRow("Size of a PNG", scale, numberWidth, "")},
 		then:    func(path string) { d.export(path, *choice) },
 	})
 }
@@ -56,9 +62,9 @@ func (d *Desk) export(path string, choice exportChoice) {
 	if d.session.sel.offer < len(s.Offers) {
 		chosen = s.Offers[d.session.sel.offer].Name
 	}
-	today, locale := d.today(), d.Locale
+	today, locale, turn := d.today(), d.Locale, d.turn
 	d.background(func() func() {
-		err := writeChart(path, s, chosen, today, locale, choice)
+		err := writeChart(path, s, chosen, today, locale, turn, choice)
 		return func() {
 			if err != nil {
 				d.report("The chart was not written", err)
@@ -69,7 +75,7 @@ func (d *Desk) export(path string, choice exportChoice) {
 	})
 }
 
-func writeChart(path string, s scenario.Scenario, chosen string, today scenario.Date, l locale, choice exportChoice) error {
+func writeChart(path string, s scenario.Scenario, chosen string, today scenario.Date, l locale, turn turnKey, choice exportChoice) error {
 	theme, ok := palette.Find(choice.theme)
 	if !ok {
 		return errors.New("no theme " + choice.theme)
@@ -80,12 +86,49 @@ func writeChart(path string, s scenario.Scenario, chosen string, today scenario.
 	}
 	c := compare.Compare(s, scenario.Check(s), today)
 	e := figure.Export{
-		Figure:     map[int]string{figureCost: figure.FigureCost, figureSpend: figure.FigureSpend}[choice.figure],
-		Comparison: &c, Chosen: chosen, Style: figure.Style{Theme: theme, Locale: l}, Date: today, Scale: float64(scale),
+		Figure: exportFigures[choice.figure], Comparison: &c, Chosen: chosen,
+		Style: figure.Style{Theme: theme, Locale: l}, Date: today, Scale: float64(scale),
+	}
+	if err := addForesight(&e, choice.figure, turn); err != nil {
+		return err
 	}
 	var b bytes.Buffer
 	if err := e.Write(&b, strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), ".")); err != nil {
 		return err
 	}
 	return atomic.WriteFile(path, &b)
+}
+
+var exportFigures = map[int]string{
+	figureCost: figure.FigureCost, figureSpend: figure.FigureSpend, figureFlip: figure.FigureFlip,
+	figureSwings: figure.FigureSwings, figureSizes: figure.FigureSizes,
+}
+
+// addForesight gives an export what would change the answer, where it is about that.
+func addForesight(e *figure.Export, fig int, turn turnKey) error {
+	if fig == figureCost || fig == figureSpend {
+		return nil
+	}
+	f, err := foresee(context.Background(), outlookJob{comparison: *e.Comparison, all: true, offer: e.Chosen, turn: turn, style: e.Style})
+	if err != nil {
+		return err
+	}
+	nothing := errors.New("there is nothing to draw: choose a way to buy that can be held against another")
+	switch fig {
+	case figureFlip:
+		if e.Curve = f.curve; e.Curve == nil {
+			return nothing
+		}
+	case figureSwings:
+		if e.Swings, e.Chosen = f.rival.swings, f.rival.offer; len(e.Swings) == 0 {
+			return nothing
+		}
+	case figureSizes:
+		o := f.of(e.Chosen)
+		if o == nil {
+			return nothing
+		}
+		e.Sizes = o.OrderSizes
+	}
+	return nil
 }

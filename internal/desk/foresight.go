@@ -25,7 +25,8 @@ type foresight struct {
 	outlook  *compare.Outlook
 	rival    rivalry
 	turns    []compare.Turn
-	at       int // of the turn that is drawn, −1 for none
+	at       int            // of the turn that is drawn, −1 for none
+	curve    *compare.Curve // of that turn
 	pictures [figureCount]picture
 }
 
@@ -43,48 +44,54 @@ type rivalry struct {
 	swings       []compare.Swing
 }
 
-// lookAhead works out an outlookJob; it gives up when a newer one waits.
+// lookAhead works out an outlookJob and draws it; it gives up when a newer one waits.
 func lookAhead(ctx context.Context, j outlookJob) (*foresight, bool) {
-	c := &j.comparison
-	f := &foresight{job: j, at: -1}
-	var err error
-	if j.all {
-		f.outlook, err = compare.LookAhead(ctx, c, exact.Int(compare.CeilingPercent))
-	} else {
-		f.outlook = &compare.Outlook{}
-		f.outlook.Pair, err = compare.PairFlips(ctx, c)
-	}
+	f, err := foresee(ctx, j)
 	if err != nil {
 		return nil, false
 	}
+	f.pictures = drawAll(j.room, f.draw)
+	return f, true
+}
+
+// foresee works out an outlookJob; its only error is ctx's.
+func foresee(ctx context.Context, j outlookJob) (*foresight, error) {
+	f := &foresight{job: j, at: -1}
+	c := &f.job.comparison
+	var err error
 	if !j.all {
-		return f, true
+		f.outlook = &compare.Outlook{}
+		f.outlook.Pair, err = compare.PairFlips(ctx, c)
+		return f, err
+	}
+	if f.outlook, err = compare.LookAhead(ctx, c, exact.Int(compare.CeilingPercent)); err != nil {
+		return nil, err
 	}
 	c.Outlook = f.outlook
 	f.rival = rivalryOf(c, j.offer)
 	f.turns = compare.Turns(f.rival.flips)
-	f.at = f.chosenTurn(j.turn)
-	var curve *compare.Curve
-	if f.at >= 0 && !j.room[figureFlip].empty() {
-		from, to := spanAround(f.turns[f.at])
-		if curve, err = compare.CurveOf(ctx, c, f.rival.offer, f.rival.other, f.turns[f.at].Input, from, to, curvePoints); err != nil {
-			return nil, false
+	if f.at = f.chosenTurn(j.turn); f.at < 0 {
+		return f, nil
+	}
+	from, to := spanAround(f.turns[f.at])
+	f.curve, err = compare.CurveOf(ctx, c, f.rival.offer, f.rival.other, f.turns[f.at].Input, from, to, curvePoints)
+	return f, err
+}
+
+// draw draws a figure of it, nil where there is nothing to draw.
+func (f *foresight) draw(i int, w, h float64) *figure.Drawing {
+	c, style := &f.job.comparison, f.job.style
+	switch {
+	case i == figureFlip && f.curve != nil:
+		return figure.Flip(c, f.curve, w, h, style)
+	case i == figureSwings && len(f.rival.swings) > 0:
+		return figure.Swings(c, f.rival.offer, f.rival.swings, w, h, style)
+	case i == figureSizes:
+		if o := f.of(f.job.offer); o != nil {
+			return figure.Sizes(c, f.job.offer, o.OrderSizes, w, h, style)
 		}
 	}
-	f.pictures = drawAll(j.room, func(i int, w, h float64) *figure.Drawing {
-		switch {
-		case i == figureFlip && curve != nil:
-			return figure.Flip(c, curve, w, h, j.style)
-		case i == figureSwings && len(f.rival.swings) > 0:
-			return figure.Swings(c, f.rival.offer, f.rival.swings, w, h, j.style)
-		case i == figureSizes:
-			if o := f.of(j.offer); o != nil {
-				return figure.Sizes(c, j.offer, o.OrderSizes, w, h, j.style)
-			}
-		}
-		return nil
-	})
-	return f, true
+	return nil
 }
 
 // curvePoints is how many places a curve is computed at.

@@ -56,6 +56,9 @@ func (d *Desk) setMenu() {
 		fyne.NewMenuItemSeparator(),
 		c("Export cost per roll…", fyne.KeyE, ctrl, func() { d.askExport(figureCost) }),
 		c("Export the year's spend…", fyne.KeyE, ctrlShift, func() { d.askExport(figureSpend) }),
+		c("Export what changes it…", "", 0, func() { d.askExport(figureFlip) }),
+		c("Export how far it swings…", "", 0, func() { d.askExport(figureSwings) }),
+		c("Export order sizes…", "", 0, func() { d.askExport(figureSizes) }),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)

@@ -150,6 +150,15 @@ func (p *prose) naturalWidth() float32 {
 	return w
 }
 
+// widestWord is the least width that cuts no word.
+func (p *prose) widestWord() float32 {
+	var w float32
+	for _, word := range p.words() {
+		w = max(w, word.width)
+	}
+	return w
+}
+
 // word is what wrapping must keep together; pieces of several spans may form one.
 type word struct {
 	pieces []span

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"strings"
+	"unicode"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -60,7 +61,7 @@ func (t *tableView) show(title string, table figure.Table) {
 			if r == 0 {
 				p.maxLines = 2
 			}
-			if c > 0 {
+			if c > 0 && t.isNumeric(c) {
 				p.trailing()
 			}
 			p.centred = true
@@ -71,18 +72,48 @@ func (t *tableView) show(title string, table figure.Table) {
 	t.Refresh()
 }
 
+// isNumeric says whether a column holds figures, which are set to the right.
+func (t *tableView) isNumeric(column int) bool {
+	for _, row := range t.table.Rows {
+		if column < len(row) && strings.ContainsFunc(row[column], unicode.IsLetter) {
+			return false
+		}
+	}
+	return true
+}
+
 func (t *tableView) heightFor(float32) float32 {
 	return 26*textFactor + tableRow*textFactor*float32(len(t.cells)+1)
 }
 
-// The least widths of the first column and of the others.
-const tableFirst, tableEach float32 = 150, 66
+// columns are as wide as what stands in them; long headings take two lines.
+func (t *tableView) columns() []float32 {
+	if len(t.cells) == 0 {
+		return nil
+	}
+	const gap, most = 16, 380
+	widths := make([]float32, len(t.cells[0]))
+	for i, line := range t.cells {
+		for c, cell := range line {
+			w := cell.naturalWidth()
+			if i == 0 {
+				w = max(w*0.62, cell.widestWord()) // two lines
+			}
+			widths[c] = max(widths[c], min(w+1, most*textFactor))
+		}
+	}
+	for c := range widths {
+		widths[c] += gap * textFactor
+	}
+	return widths
+}
 
 func (t *tableView) leastWidth() float32 {
-	if len(t.cells) == 0 {
-		return 0
+	var sum float32
+	for _, w := range t.columns() {
+		sum += w
 	}
-	return textFactor * (tableFirst + tableEach*float32(len(t.cells[0])-1))
+	return sum
 }
 
 func (t *tableView) MinSize() fyne.Size {
@@ -102,21 +133,22 @@ func (r *tableRenderer) Layout(size fyne.Size) {
 	if len(t.cells) == 0 {
 		return
 	}
-	columns := len(t.cells[0])
-	first := max(tableFirst*textFactor, size.Width*0.24)
-	each := (size.Width - first) / float32(max(1, columns-1))
+	widths := t.columns()
+	if spare := size.Width - t.leastWidth(); spare > 0 {
+		for c := range widths {
+			widths[c] += spare / float32(len(widths))
+		}
+	}
 	y := 26 * textFactor
 	for i, line := range t.cells {
 		h := tableRow * textFactor
 		if i == 0 {
 			h *= 2
 		}
+		x := float32(0)
 		for c, cell := range line {
-			x, w := float32(0), first-6
-			if c > 0 {
-				x, w = first+float32(c-1)*each+4, each-4
-			}
-			place(cell, x, y, w, h-1)
+			place(cell, x, y, widths[c]-8, h-1)
+			x += widths[c]
 		}
 		y += h
 		place(t.rules[i], 0, y-1, size.Width, 1)

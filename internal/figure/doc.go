@@ -1,5 +1,6 @@
-// Package figure draws a comparison: cost per roll, the year's spending, and a reel
-// cut to scale.
+// Package figure draws a comparison: cost per roll, the year's spending, a reel cut to
+// scale, and what changes the answer: where it flips, how far it swings, and what the
+// size of an order does.
 //
 // It promises one drawing code for screen and export: a Drawing is laid out once, in
 // pixels, and its image, PNG, SVG and PDF all come from the same shapes and the same

@@ -21,7 +21,8 @@ const (
 )
 
 func TestFiguresLookAsTheyDid(t *testing.T) {
-	c := compared(demo())
+	c, pack := demoAhead(demoPack)
+	_, reel := demoAhead(demoReel)
 	export, err := Export{
 		Figure: FigureCost, Comparison: c, Chosen: demoReel, Style: english(palette.Paper),
 		Date: scenario.Date{Year: 2026, Month: 11, Day: 24},
@@ -34,6 +35,9 @@ func TestFiguresLookAsTheyDid(t *testing.T) {
 		"spend":  Spend(c, demoReel, 640, 260, english(palette.Safelight)),
 		"strip":  Strip(c.Find(demoReel), 640, StripHeight, english(palette.Paper)),
 		"export": export,
+		"flip":   demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
+		"swings": Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
+		"sizes":  Sizes(c, demoReel, reel.OrderSizes, 640, 300, english(palette.Paper)),
 	} {
 		t.Run(name, func(t *testing.T) { compareGolden(t, name, d.Image(1)) })
 	}

@@ -103,7 +103,12 @@ var mostDifference = map[string]struct{ mean, share float64 }{
 func TestSVGAndPDFLookLikeTheImage(t *testing.T) {
 	c := compared(demo())
 	scripts := odd()["several scripts"]
-	drawings := map[string]*Drawing{}
+	_, pack := demoAhead(demoPack)
+	drawings := map[string]*Drawing{
+		"flip":   demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
+		"swings": Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
+		"sizes":  Sizes(c, demoPack, pack.OrderSizes, 640, 300, english(palette.Paper)),
+	}
 	for _, theme := range palette.Themes {
 		drawings["cost "+theme.Name] = CostPerRoll(c, demoReel, 640, 260, english(theme))
 		drawings["spend "+theme.Name] = Spend(c, demoReel, 640, 260, english(theme))

@@ -113,12 +113,13 @@ func (f Flipping) Where(p compare.CurvePoint, beside int) string {
 	return value
 }
 
-// Readout says what both years cost at a point.
+// Readout says what both years cost at a point, in whole units: curves are reckoned
+// without rounding, and may be some cents off a year that is billed.
 func (f Flipping) Readout(p compare.CurvePoint, beside int) string {
 	offer, other := Called(f.r.s, f.r.offer), Called(f.r.s, f.r.other)
-	saving := f.r.home(p.Other.Sub(p.Offer).Abs())
+	saving := f.r.bareWhole(p.Other.Sub(p.Offer).Abs())
 	text := fmt.Sprintf("%s, %s: %s %s, %s %s; ", capital(f.r.name(f.curve.Input)), f.Where(p, beside),
-		offer, f.r.amount(p.Offer), other, f.r.home(p.Other))
+		offer, f.r.whole(p.Offer), other, f.r.bareWhole(p.Other))
 	switch p.Other.Cmp(p.Offer) {
 	case 1:
 		return text + offer + " saves " + saving
@@ -130,7 +131,8 @@ func (f Flipping) Readout(p compare.CurvePoint, beside int) string {
 
 // Header heads the table of both years over the input.
 func (f Flipping) Header() []string {
-	return []string{f.r.measured(f.curve.Input), f.r.offer + ", " + f.r.s.Home, f.r.other + ", " + f.r.s.Home, f.r.s.Home + " saved"}
+	unit := ", " + f.r.s.Home + " before rounding"
+	return []string{f.r.measured(f.curve.Input), f.r.offer + unit, f.r.other + unit, f.r.s.Home + " saved"}
 }
 
 // Row is one point in the table.
@@ -263,7 +265,8 @@ func (s Swinging) Under() string {
 	case s.offer.Against == nil:
 		return "Choose a way to buy that can be computed as the one compared with"
 	}
-	return fmt.Sprintf("%s saved %s, all counted, each figure alone at both ends of its range", s.r.s.Home, period(s.r.s.Months))
+	return fmt.Sprintf("%s saved by %s %s, all counted, each figure alone at both ends of its range",
+		s.r.s.Home, Called(s.r.s, s.r.offer), period(s.r.s.Months))
 }
 
 // Name names a row: "price of the reel, in USD"; what is in the home currency only says

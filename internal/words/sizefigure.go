@@ -94,7 +94,7 @@ func (s Sizing) TooLong(size *compare.OrderSize) bool {
 
 // Under is the line under the title: what is drawn.
 func (s Sizing) Under() string {
-	return fmt.Sprintf("%s per roll of %d, by the %ss in one order", s.s.Home, s.s.RollExposures, s.noun())
+	return fmt.Sprintf("%s per roll of %d from %s, by the %ss in one order", s.s.Home, s.s.RollExposures, Called(s.s, s.name), s.noun())
 }
 
 // noun is one unit of the offer: "reel", "pack", "box".

@@ -19,6 +19,8 @@ type call struct {
 	named    bool   // a scenario was named
 	format   string
 	figure   string
+	offer    string
+	input    string
 	out      string
 	scale    string
 	theme    string

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -20,12 +21,17 @@ func chartCommand() command {
 		name:  "chart",
 		short: "draw what a roll costs, or the spending month by month",
 		long: "Draw a chart of a scenario into a file: cost-per-roll is what a roll costs, part by part; spend\n" +
-			"is the cash spent month by month. The file's ending says the format: .png, .svg or .pdf. The file\n" +
-			"is written as a whole or not at all.",
+			"is the cash spent month by month; flip is where the answer turns; swings is how far each figure\n" +
+			"moves it; order-size is what buying several at once comes to. The file's ending says the format:\n" +
+			".png, .svg or .pdf. The file is written as a whole or not at all.",
 		flags: []flagSpec{
 			only,
-			{name: "figure", value: strings.Join(figure.Figures(), "|"), help: "which chart", required: true,
-				set: oneOf("figure", figure.Figures(), func(c *call) *string { return &c.figure })},
+			{name: "figure", value: "CHART", help: strings.Join(allFigures(), ", "), required: true,
+				set: oneOf("figure", allFigures(), func(c *call) *string { return &c.figure })},
+			{name: "offer", value: "NAME", help: "the offer to stress; the best reel unless said",
+				set: func(c *call, value string) error { c.offer = value; return nil }},
+			{name: "input", value: "INPUT", help: "of a flip: the figure that moves, such as offer.price; the nearest unless said",
+				set: func(c *call, value string) error { c.input = value; return nil }},
 			{name: "out", value: "FILE", help: "where to, ending in .png, .svg or .pdf", required: true, set: setOut},
 			{name: "scale", value: "1|2|3", help: "size of a PNG: 2 has twice the pixels each way", first: "1",
 				set: oneOf("scale", []string{"1", "2", "3"}, func(c *call) *string { return &c.scale })},
@@ -36,6 +42,9 @@ func chartCommand() command {
 		do: doChart,
 	}
 }
+
+// allFigures are the charts that can be drawn.
+func allFigures() []string { return append(figure.Figures(), figure.OutlookFigures()...) }
 
 func setOut(c *call, value string) error {
 	if !slices.Contains(figure.Formats(), chartFormat(value)) {
@@ -75,7 +84,16 @@ func doChart(c call, s stage) int {
 		}
 		return statusInput
 	}
-	err = writeWhole(c.out, func(w io.Writer) error { return export(c, &comparison).Write(w, chartFormat(c.out)) })
+	if c.offer != "" && comparison.Find(c.offer) == nil {
+		s.complain("reelworth-cli: no chart of %q: there is no such offer, or it could not be computed", c.offer)
+		return statusInput
+	}
+	e := export(c, &comparison)
+	if err := e.Foresee(context.Background(), compare.Input(c.input), true); err != nil {
+		s.complain("reelworth-cli: %v", err)
+		return statusInput
+	}
+	err = writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) })
 	if err != nil {
 		s.complain("%v", err)
 		return statusCall
@@ -88,6 +106,9 @@ func export(c call, comparison *compare.Comparison) figure.Export {
 	best := comparison.Verdict.Reel
 	if best == "" {
 		best = comparison.Verdict.Boxed
+	}
+	if c.offer != "" {
+		best = c.offer
 	}
 	return figure.Export{
 		Figure:     c.figure,

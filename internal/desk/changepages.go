@@ -37,7 +37,7 @@ func newChangesPage(redraw func(), choose func(turnKey), setRange func()) *chang
 func (p *changesPage) show(f *foresight, l locale) {
 	c := &f.job.comparison
 	p.intro.set(span{text: changesIntro(f, l), color: colMuted})
-	sentences := words.Flips(c, f.rival.offer, f.rival.other, f.rival.saving, f.rival.flips, l)
+	sentences := words.Flips(c, f.rival.Offer, f.rival.Other, f.rival.Saving, f.rival.Flips, l)
 	for len(p.turns) < len(sentences) {
 		row := newCard(nil, p.move)
 		row.bare = true
@@ -57,7 +57,7 @@ func (p *changesPage) show(f *foresight, l locale) {
 		row.Refresh()
 	}
 	p.flip.showOrHide(f.pictures[figureFlip])
-	if len(f.rival.swings) > 0 {
+	if len(f.rival.Swings) > 0 {
 		p.swing.Show()
 		p.swings.show(f.pictures[figureSwings])
 	} else {
@@ -81,20 +81,18 @@ func (p *changesPage) move(step int) {
 // changesIntro says who is held against whom.
 func changesIntro(f *foresight, l locale) string {
 	c := &f.job.comparison
-	if f.rival.offer == "" {
+	if f.rival.Offer == "" {
 		return "Nothing to hold against each other yet: add a reel and a boxed roll that can be computed."
 	}
-	text := fmt.Sprintf("%s against %s.", f.rival.offer, f.rival.other)
+	text := fmt.Sprintf("%s against %s.", f.rival.Offer, f.rival.Other)
 	if len(f.turns) == 0 {
 		return text + " No single figure turns the answer within ten times what it is today."
 	}
 	text += " One figure changed, everything else as it is; the nearest first."
-	if o := c.Find(f.rival.offer); o != nil && o.Against != nil && f.rival.other == c.Scenario.Baseline {
+	if o := c.Find(f.rival.Offer); o != nil && o.Against != nil && f.rival.Other == c.Scenario.Baseline {
 		text = join(text, words.Payback(&c.Scenario, o.Against, l))
-		for i := range f.outlook.Offers {
-			if a := &f.outlook.Offers[i]; a.Name == f.rival.offer && a.Ceiling != nil {
-				text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
-			}
+		if a := f.outlook.Of(f.rival.Offer); a.Ceiling != nil {
+			text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
 		}
 	}
 	return text

@@ -89,7 +89,7 @@ func writeChart(path string, s scenario.Scenario, chosen string, today scenario.
 		Figure: exportFigures[choice.figure], Comparison: &c, Chosen: chosen,
 		Style: figure.Style{Theme: theme, Locale: l}, Date: today, Scale: float64(scale),
 	}
-	if err := addForesight(&e, choice.figure, turn); err != nil {
+	if err := e.Foresee(context.Background(), turn.input, turn.up); err != nil {
 		return err
 	}
 	var b bytes.Buffer
@@ -102,33 +102,4 @@ func writeChart(path string, s scenario.Scenario, chosen string, today scenario.
 var exportFigures = map[int]string{
 	figureCost: figure.FigureCost, figureSpend: figure.FigureSpend, figureFlip: figure.FigureFlip,
 	figureSwings: figure.FigureSwings, figureSizes: figure.FigureSizes,
-}
-
-// addForesight gives an export what would change the answer, where it is about that.
-func addForesight(e *figure.Export, fig int, turn turnKey) error {
-	if fig == figureCost || fig == figureSpend {
-		return nil
-	}
-	f, err := foresee(context.Background(), outlookJob{comparison: *e.Comparison, all: true, offer: e.Chosen, turn: turn, style: e.Style})
-	if err != nil {
-		return err
-	}
-	nothing := errors.New("there is nothing to draw: choose a way to buy that can be held against another")
-	switch fig {
-	case figureFlip:
-		if e.Curve = f.curve; e.Curve == nil {
-			return nothing
-		}
-	case figureSwings:
-		if e.Swings, e.Chosen = f.rival.swings, f.rival.offer; len(e.Swings) == 0 {
-			return nothing
-		}
-	case figureSizes:
-		o := f.of(e.Chosen)
-		if o == nil {
-			return nothing
-		}
-		e.Sizes = o.OrderSizes
-	}
-	return nil
 }

@@ -23,7 +23,7 @@ type outlookJob struct {
 type foresight struct {
 	job      outlookJob
 	outlook  *compare.Outlook
-	rival    rivalry
+	rival    compare.Standing
 	turns    []compare.Turn
 	at       int            // of the turn that is drawn, −1 for none
 	curve    *compare.Curve // of that turn
@@ -34,14 +34,6 @@ type foresight struct {
 type turnKey struct {
 	input compare.Input
 	up    bool
-}
-
-// rivalry is who is held against whom, and what would turn that.
-type rivalry struct {
-	offer, other string
-	saving       exact.Fraction
-	flips        []compare.Flip
-	swings       []compare.Swing
 }
 
 // lookAhead works out an outlookJob and draws it; it gives up when a newer one waits.
@@ -68,13 +60,13 @@ func foresee(ctx context.Context, j outlookJob) (*foresight, error) {
 		return nil, err
 	}
 	c.Outlook = f.outlook
-	f.rival = rivalryOf(c, j.offer)
-	f.turns = compare.Turns(f.rival.flips)
-	if f.at = f.chosenTurn(j.turn); f.at < 0 {
+	f.rival = c.StandingOf(j.offer)
+	f.turns = compare.Turns(f.rival.Flips)
+	if f.at = compare.PickTurn(f.turns, j.turn.input, j.turn.up); f.at < 0 {
 		return f, nil
 	}
-	from, to := spanAround(f.turns[f.at])
-	f.curve, err = compare.CurveOf(ctx, c, f.rival.offer, f.rival.other, f.turns[f.at].Input, from, to, curvePoints)
+	from, to := figure.FlipRange(&f.turns[f.at].Flip)
+	f.curve, err = c.CurveAt(ctx, f.rival, f.turns[f.at], from, to)
 	return f, err
 }
 
@@ -84,8 +76,8 @@ func (f *foresight) draw(i int, w, h float64) *figure.Drawing {
 	switch {
 	case i == figureFlip && f.curve != nil:
 		return figure.Flip(c, f.curve, w, h, style)
-	case i == figureSwings && len(f.rival.swings) > 0:
-		return figure.Swings(c, f.rival.offer, f.rival.swings, w, h, style)
+	case i == figureSwings && len(f.rival.Swings) > 0:
+		return figure.Swings(c, f.rival.Offer, f.rival.Swings, w, h, style)
 	case i == figureSizes:
 		if o := f.of(f.job.offer); o != nil {
 			return figure.Sizes(c, f.job.offer, o.OrderSizes, w, h, style)
@@ -94,61 +86,12 @@ func (f *foresight) draw(i int, w, h float64) *figure.Drawing {
 	return nil
 }
 
-// curvePoints is how many places a curve is computed at.
-const curvePoints = 60
-
 // of is the outlook of an offer, nil where there is none.
 func (f *foresight) of(offer string) *compare.OfferOutlook {
-	for i := range f.outlook.Offers {
-		if o := &f.outlook.Offers[i]; o.Name == offer && len(o.OrderSizes) > 0 {
-			return o
-		}
+	if o := f.outlook.Of(offer); len(o.OrderSizes) > 0 {
+		return o
 	}
 	return nil
-}
-
-// chosenTurn is the place of a turn, or of the first where it is not there.
-func (f *foresight) chosenTurn(k turnKey) int {
-	for i, t := range f.turns {
-		if t.Input == k.input && t.Up == k.up {
-			return i
-		}
-	}
-	if len(f.turns) > 0 {
-		return 0
-	}
-	return -1
-}
-
-// rivalryOf holds an offer against the baseline; the baseline itself is shown by the
-// verdict's pair.
-func rivalryOf(c *compare.Comparison, offer string) rivalry {
-	o := c.Find(offer)
-	if o != nil && o.Against != nil {
-		for i := range c.Outlook.Offers {
-			if ahead := &c.Outlook.Offers[i]; ahead.Name == offer {
-				return rivalry{offer, c.Scenario.Baseline, o.Against.Saving, ahead.Flips, ahead.Swings}
-			}
-		}
-	}
-	if p := c.Outlook.Pair; p != nil {
-		r := rivalry{offer: p.Offer, other: p.Other, saving: p.Saving, flips: p.Flips}
-		if p.Other == c.Scenario.Baseline {
-			r.swings = rivalryOf(c, p.Offer).swings
-		}
-		return r
-	}
-	return rivalry{}
-}
-
-// spanAround is the stretch of an input in which a turn and today can be seen.
-func spanAround(t compare.Turn) (from, to exact.Fraction) {
-	low, high := exact.Min(t.Today, t.At), exact.Max(t.Today, t.At)
-	room := high.Sub(low).Mul(exact.Ratio(1, 2))
-	if room.IsZero() {
-		room = exact.Max(high.Mul(exact.Ratio(1, 4)), exact.Int(1))
-	}
-	return exact.Max(exact.Fraction{}, low.Sub(room)), high.Add(room)
 }
 
 // askAhead asks what would change the answer on the screen.

@@ -13,17 +13,17 @@ import (
 // askRange asks how far an input swings; the range is kept in the file.
 func (d *Desk) askRange() {
 	f := d.answer.ahead
-	if f == nil || len(f.rival.swings) == 0 {
+	if f == nil || len(f.rival.Swings) == 0 {
 		return
 	}
 	c := &f.job.comparison
 	var options []option
-	for _, s := range f.rival.swings {
-		options = append(options, option{string(s.Input), words.InputName(c, f.rival.offer, f.rival.other, s.Input)})
+	for _, s := range f.rival.Swings {
+		options = append(options, option{string(s.Input), words.InputName(c, f.rival.Offer, f.rival.Other, s.Input)})
 	}
 	low, high := newTextBox(true), newTextBox(true)
 	show := func(input string) {
-		for _, s := range f.rival.swings {
+		for _, s := range f.rival.Swings {
 			if string(s.Input) == input {
 				low.show(d.Locale.Field(s.Low.Decimal(placesOf(s))))
 				high.show(d.Locale.Field(s.High.Decimal(placesOf(s))))

@@ -197,11 +197,6 @@ func (s *sheet) write(f face, x, y float64, text string, c color.NRGBA) float64 
 	return x + f.width(text)
 }
 
-// writeRight sets text that ends at x.
-func (s *sheet) writeRight(f face, x, y float64, text string, c color.NRGBA) {
-	s.write(f, x-f.width(text), y, text, c)
-}
-
 func textBox(f face, x, y float64, text string, c color.NRGBA) TextBox {
 	above, below := f.ink(text)
 	return TextBox{

@@ -788,6 +788,36 @@ func TestOrderSizeInOneStep(t *testing.T) {
 	h.undo()
 	h.Settle()
 	h.agrees(t, demo())
+	for _, hit := range h.answer.sizes.figure.drawing.Hits() { // a click on a size takes it
+		if hit.Units == 4 {
+			at := fyne.NewPos(float32(hit.Rect.X+hit.Rect.W/2), float32(hit.Rect.Y+hit.Rect.H/2))
+			h.answer.sizes.figure.Tapped(&fyne.PointEvent{Position: at})
+		}
+	}
+	h.Settle()
+	if got := h.current().Offers[2].Units; got != 4 {
+		t.Error("4 reels were clicked,", got, "are ordered")
+	}
+}
+
+// A click on a bar or a line turns to that way to buy, and the pointer reads it out.
+func TestChartsAreAlive(t *testing.T) {
+	h := open(t)
+	v := h.answer.cost
+	for _, hit := range v.drawing.Hits() {
+		if hit.Offer == "Marigold 400, shop roll" && hit.Part == words.PartFilm {
+			at := fyne.NewPos(float32(hit.Rect.X+hit.Rect.W/2), float32(hit.Rect.Y+hit.Rect.H/2))
+			v.MouseMoved(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}})
+			if !v.note.Visible() || !strings.Contains(v.note.text.text(), "14.80") {
+				t.Error("the pointer reads out", v.note.text.text())
+			}
+			v.Tapped(&fyne.PointEvent{Position: at})
+		}
+	}
+	h.Settle()
+	if v := h.View(); v.Form != "Marigold 400, shop roll" {
+		t.Error("clicked, but the form is of", v.Form)
+	}
 }
 
 func TestARangeIsKept(t *testing.T) {

@@ -100,8 +100,8 @@ func (v *figureView) Tapped(e *fyne.PointEvent) {
 	}
 	hit, ok := v.at(e.Position)
 	switch {
-	case ok && v.picked != nil && hit.Month > 0:
-		v.picked(hit.Month)
+	case ok && v.picked != nil && hit.Units > 0:
+		v.picked(hit.Units)
 	case ok && hit.Offer != "":
 		v.chosen(hit.Offer)
 	}

@@ -36,12 +36,13 @@ type TextBox struct {
 
 // Hit is a region of a drawing that stands for something, with the sentence a read-out
 // says about it. Part is "" where it is no part of a cost, Month 0 where it is no
-// month; months count from 1.
+// month, Units 0 where it is no size of an order; months count from 1.
 type Hit struct {
 	Rect  Rect
 	Offer string
 	Part  words.CostPart
 	Month int
+	Units int
 	Text  string
 }
 

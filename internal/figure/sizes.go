@@ -158,7 +158,7 @@ func (ch *sizesChart) bar(i int) {
 	}
 	ch.hits = append(ch.hits, Hit{
 		Rect:  Rect{ch.middle(i) - ch.column()/2, ch.plot.Y - sizeValue, ch.column(), ch.H - ch.plot.Y + sizeValue},
-		Offer: ch.offer, Text: ch.say.Readout(s),
+		Offer: ch.offer, Units: s.Units, Text: ch.say.Readout(s),
 	})
 }
 

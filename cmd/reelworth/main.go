@@ -3,6 +3,7 @@ package main
 
 import (
 	"os"
+	"runtime/debug"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -15,6 +16,9 @@ import (
 )
 
 func main() {
+	// Pictures come and go by the megabyte with every keystroke: collecting them less
+	// often keeps the window quick and costs some ten megabytes.
+	debug.SetGCPercent(300)
 	a := app.NewWithID("org.reelworth.desk")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	d := newDesk(a)

@@ -144,11 +144,12 @@ func (c *Comparison) index(o *Offer) int {
 	return -1
 }
 
-// sideBySide does jobs on all processors and returns their first error.
+// sideBySide does jobs on all processors but one, which is left to whoever waits, and
+// returns their first error.
 func sideBySide(jobs []func() error) error {
 	errs := make([]error, len(jobs))
 	var wait sync.WaitGroup
-	workers := min(runtime.GOMAXPROCS(0), len(jobs))
+	workers := max(1, min(runtime.GOMAXPROCS(0)-1, len(jobs)))
 	next := make(chan int)
 	for range workers {
 		wait.Go(func() {

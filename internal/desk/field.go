@@ -110,7 +110,7 @@ func (f *field) unitOf(unit func(*scenario.Scenario) string) *field {
 // show puts the scenario's value into the field, unless somebody is typing there or
 // what stands there is held.
 func (f *field) show(s *scenario.Scenario, l money.Locale) {
-	if f.unit != nil {
+	if f.unit != nil && f.row.unit.text() != f.unit(s) {
 		f.row.unit.set(span{text: f.unit(s), color: colMuted})
 		f.row.Refresh()
 	}

@@ -10,6 +10,7 @@ import (
 type latest[J, A any] struct {
 	do      func(context.Context, J) (A, bool) // false: it gave up
 	deliver func(A)                            // called on the goroutine that does the jobs
+	turn    *sync.Mutex                        // held while a job is done
 
 	mu      sync.Mutex
 	wake    *sync.Cond
@@ -19,8 +20,10 @@ type latest[J, A any] struct {
 	stopped bool
 }
 
-func newLatest[J, A any](patient bool, do func(context.Context, J) (A, bool), deliver func(A)) *latest[J, A] {
-	l := &latest[J, A]{do: do, deliver: deliver, patient: patient}
+// newLatest begins to wait for jobs. Those that share a turn are done one at a time, so
+// that a processor stays free for the interface.
+func newLatest[J, A any](turn *sync.Mutex, patient bool, do func(context.Context, J) (A, bool), deliver func(A)) *latest[J, A] {
+	l := &latest[J, A]{do: do, deliver: deliver, turn: turn, patient: patient}
 	l.wake = sync.NewCond(&l.mu)
 	go l.run()
 	return l
@@ -62,7 +65,10 @@ func (l *latest[J, A]) run() {
 		if !ok {
 			return
 		}
-		if a, done := l.do(ctx, j); done {
+		l.turn.Lock()
+		a, done := l.do(ctx, j)
+		l.turn.Unlock()
+		if done {
 			l.deliver(a)
 		}
 		l.mu.Lock()

@@ -26,6 +26,7 @@ var shots = []shot{
 	{"charts", 1280, 800, func(h *desk.Harness) { h.Type("offer[3].shipping", "34.50") }},
 	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(1) }},
 	{"changes", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
+	{"changes-tall", 1440, 1400, func(h *desk.Harness) { h.Page(2) }},
 	{"sizes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
 	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(4) }},
 	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(5) }},

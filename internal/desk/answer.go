@@ -289,7 +289,7 @@ func (a *answerColumn) announce(text string) {
 // aheadActions are what the pages about changes can do.
 type aheadActions interface {
 	lookAt(turnKey)
-	order(units int)
+	order(offer string, units int)
 	askRange()
 }
 

@@ -112,15 +112,15 @@ type sizesPage struct {
 	why     *prose
 	set     *link
 	table   *tableView
-	order   func(units int)
+	offer   string // whose sizes they are
 	best    int
 }
 
-func newSizesPage(redraw func(), order func(units int), copied func(string)) *sizesPage {
-	p := &sizesPage{order: order, why: newProse(sizeText), table: newTableView(copied)}
+func newSizesPage(redraw func(), order func(offer string, units int), copied func(string)) *sizesPage {
+	p := &sizesPage{why: newProse(sizeText), table: newTableView(copied)}
 	p.figure = newFigureView(redraw, func(string) {})
-	p.figure.picked = order
-	p.set = newLink("", func() { p.order(p.best) })
+	p.figure.picked = func(units int) { order(p.offer, units) }
+	p.set = newLink("", func() { order(p.offer, p.best) })
 	p.content = inset(newStack(0, 10, fixedHeight(p.figure, 300), p.why, p.set, container.NewHScroll(p.table)), 0, 12, 14, 12)
 	return p
 }
@@ -137,6 +137,8 @@ func (p *sizesPage) show(f *foresight, l locale) {
 		p.content.Refresh()
 		return
 	}
+	p.offer = o.Name
+	p.figure.Show()
 	for _, size := range o.OrderSizes {
 		if size.Best {
 			p.tell(c, o, size, l)

@@ -11,6 +11,7 @@ func (d *Desk) alter(name string, do func(s *scenario.Scenario)) {
 	next := d.current().Clone()
 	do(&next)
 	d.session.change(name, "", next)
+	clear(d.session.held) // keys may name other offers now
 	d.session.reshaped()
 	d.rebuild()
 }
@@ -77,10 +78,11 @@ func (d *Desk) moveOffer(by int) {
 	})
 }
 
-// order sets how many units of the chosen offer are bought at once.
-func (d *Desk) order(units int) {
-	i := d.session.sel.offer
-	if s := d.current(); i < len(s.Offers) && s.Offers[i].Units != units {
+// order sets how many units of an offer are bought at once.
+func (d *Desk) order(offer string, units int) {
+	s := d.current()
+	i := slices.IndexFunc(s.Offers, func(o scenario.Offer) bool { return o.Name == offer })
+	if i >= 0 && s.Offers[i].Units != units {
 		d.alter("order", func(s *scenario.Scenario) { s.Offers[i].Units = units })
 	}
 }

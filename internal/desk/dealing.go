@@ -89,6 +89,9 @@ func (p *dealPanel) reshape() {
 
 // ask reads the panel and works the deal out away from the interface thread.
 func (p *dealPanel) ask() {
+	p.asked++ // an answer under way is about something else
+	p.verdict.set()
+	p.says.set()
 	s := p.d.current()
 	o := p.offer
 	scenario.SetKind(&s, &o, scenario.Kind(p.kind.value))
@@ -108,6 +111,12 @@ func (p *dealPanel) ask() {
 		if err != nil {
 			_, remedy := reason(err)
 			p.rows[name].complain(remedy)
+			good = false
+			return
+		}
+		if whole := name == dealRolls || name == dealExposures; whole && !v.IsInteger() {
+			p.boxes[name].setFaulty(true)
+			p.rows[name].complain("a whole number, such as 5")
 			good = false
 			return
 		}
@@ -154,7 +163,6 @@ func (p *dealPanel) sensible(s scenario.Scenario, o scenario.Offer) bool {
 }
 
 func (p *dealPanel) weigh(s scenario.Scenario) {
-	p.asked++
 	asked, deal, l, today := p.asked, p.deal, p.d.Locale, p.d.today()
 	p.d.background(func() func() {
 		c := compare.Compare(s, scenario.Check(s), today)
@@ -192,7 +200,9 @@ func (p *dealPanel) take() {
 	p.dialog.hide()
 	o := p.deal.Offer
 	if o.Reel != nil {
-		o.Reel.SpoiledPercent = p.deal.BadPercent
+		reel := *o.Reel // the engine may be reading the other one
+		reel.SpoiledPercent = p.deal.BadPercent
+		o.Reel = &reel
 	}
 	d := p.d
 	s := d.current()

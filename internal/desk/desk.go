@@ -49,6 +49,7 @@ type Desk struct {
 	turn   turnKey // the turn of the answer that is looked at
 	inside *field  // the one that has the focus, nil for none
 
+	saving  bool     // a file is being written
 	dialogs []*posed // on the screen, the last on top
 	safety  safety
 	pending sync.WaitGroup // reading and writing under way
@@ -95,6 +96,7 @@ func (d *Desk) layOut() {
 	d.help = newHelp()
 	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), newRule(),
 		d.scroll, d.help.content, newRule(), d.answer.content)
+	d.faults = nil
 	d.answer.standing = standing
 	d.answer.tabs.choose(page)
 	d.win.SetContent(d.root)
@@ -117,9 +119,13 @@ func (d *Desk) current() scenario.Scenario { return d.session.current() }
 func (d *Desk) rebuild() {
 	d.session.clamp()
 	s := d.current()
+	onCard := d.columnOfFocus() == 0
 	d.ways.build(&s)
 	d.rebuildForm()
 	d.show()
+	if onCard {
+		d.win.Canvas().Focus(d.chosenCard())
+	}
 	d.compute(now)
 }
 
@@ -128,6 +134,9 @@ func (d *Desk) rebuild() {
 func (d *Desk) rebuildForm() {
 	focused, folds := d.focusedKey(), d.openFolds()
 	d.inside = nil
+	if focused != "" {
+		d.win.Canvas().Unfocus() // the old form's field must not go on taking keys
+	}
 	s := d.current()
 	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
 	for i := range d.form.groups {
@@ -137,6 +146,17 @@ func (d *Desk) rebuildForm() {
 	}
 	d.layForm()
 	d.focusKey(focused)
+	d.bringBack()
+}
+
+// bringBack puts what was typed and could not be taken into the form's fields again.
+func (d *Desk) bringBack() {
+	for _, f := range d.form.fields {
+		if text, ok := d.session.held[f.key]; ok {
+			f.input.show(text)
+			d.edit(f, text)
+		}
+	}
 }
 
 // layForm puts the form into its column.

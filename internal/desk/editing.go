@@ -15,13 +15,16 @@ import (
 // It starts from the scenario as it was when the field was entered, so that what is
 // typed on the way ("1", "11", "118") leaves no trace.
 func (d *Desk) edit(f *field, text string) {
+	if !d.form.has(f) {
+		return // of a form that is gone, with the focus still in it
+	}
 	before := d.session.base()
 	next := before.Clone()
 	err := f.set(&next, text, d.Locale)
 	why, remedy := "", ""
 	if q := whichNumber(f, err); q != nil {
 		f.ask(q)
-		d.status()
+		d.withhold(f, text, before)
 		return
 	}
 	if err != nil {
@@ -35,9 +38,10 @@ func (d *Desk) edit(f *field, text string) {
 	}
 	f.hold(why, remedy)
 	if why != "" {
-		d.status()
+		d.withhold(f, text, before)
 		return
 	}
+	delete(d.session.held, f.key)
 	d.session.change(f.name, f.key, next)
 	if _, chosen := f.input.(*picker); chosen { // the form may have other fields now
 		d.session.reshaped()
@@ -48,6 +52,16 @@ func (d *Desk) edit(f *field, text string) {
 	if q := d.whichCurrency(f, &next, text); q != nil {
 		f.ask(q)
 	}
+	d.compute(settles)
+}
+
+// withhold keeps what was typed out of the scenario, what came of it on the way as well:
+// "21x" must not leave 21 behind.
+func (d *Desk) withhold(f *field, text string, before scenario.Scenario) {
+	d.session.held[f.key] = text
+	d.session.change(f.name, f.key, before)
+	d.show()
+	d.status()
 	d.compute(settles)
 }
 
@@ -88,6 +102,9 @@ func reason(err error) (why, remedy string) {
 
 // enter follows the focus: what is typed in one field until it is left is one change.
 func (d *Desk) enter(f *field, in bool) {
+	if !d.form.has(f) {
+		return
+	}
 	f.inside = in
 	d.session.ended()
 	lit := d.litStyle().Lit
@@ -112,6 +129,9 @@ func (d *Desk) enter(f *field, in bool) {
 
 // nudge moves a number by the up and down keys.
 func (d *Desk) nudge(f *field, step int) {
+	if !d.form.has(f) {
+		return
+	}
 	box := f.input.(*textBox)
 	text := box.entry.Text
 	v, err := readNumber(text, d.Locale)
@@ -179,8 +199,10 @@ func (d *Desk) openFolds() map[string]bool {
 func (d *Desk) undo() {
 	if box, ok := d.win.Canvas().Focused().(*typing); ok {
 		was := box.Text
-		if box.Undo(); box.Text != was {
-			return
+		if was != box.before { // what was there before is not this field's to take back
+			if box.Undo(); box.Text != was {
+				return
+			}
 		}
 	}
 	if i, ok := d.session.draft.Undo(); ok {
@@ -203,6 +225,7 @@ func (d *Desk) redo() {
 // returned shows the scenario that undo or redo was about.
 func (d *Desk) returned(index int) {
 	d.session.at = index
+	clear(d.session.held)
 	d.session.reshaped()
 	d.rebuild()
 }

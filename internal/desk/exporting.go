@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"io/fs"
+	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -96,7 +98,14 @@ func writeChart(path string, s scenario.Scenario, chosen string, today scenario.
 	if err := e.Write(&b, strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), ".")); err != nil {
 		return err
 	}
-	return atomic.WriteFile(path, &b)
+	mode := fs.FileMode(0o644) // a new file of the library's would be for its owner alone
+	if info, err := os.Stat(path); err == nil {
+		mode = info.Mode().Perm()
+	}
+	if err := atomic.WriteFile(path, &b); err != nil {
+		return err
+	}
+	return os.Chmod(path, mode)
 }
 
 var exportFigures = map[int]string{

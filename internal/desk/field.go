@@ -23,6 +23,7 @@ type field struct {
 	// meaning is the engine's words for the value: the key to ask for, "" for none.
 	meaning string
 	unit    func(s *scenario.Scenario) string // nil for one that never changes
+	label   func(s *scenario.Scenario) string // likewise
 	held    string                            // what is wrong with what stands in the field
 	wanted  string                            // what to say while the field is empty
 	inside  bool
@@ -113,6 +114,9 @@ func (f *field) show(s *scenario.Scenario, l money.Locale) {
 	if f.unit != nil && f.row.unit.text() != f.unit(s) {
 		f.row.unit.set(span{text: f.unit(s), color: colMuted})
 		f.row.Refresh()
+	}
+	if f.label != nil {
+		f.row.label.set(span{text: f.label(s)})
 	}
 	if f.inside || f.held != "" {
 		return

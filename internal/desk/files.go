@@ -53,9 +53,16 @@ func (d *Desk) askOpen() {
 // Open reads a scenario file away from the interface thread and shows it, or what is
 // wrong with it.
 func (d *Desk) Open(path string) {
+	s, mark := d.session, d.session.draft.Mark()
 	d.background(func() func() {
 		doc, err := library.Open(path)
-		return func() { d.opened(doc, err) }
+		return func() {
+			if d.session != s || d.session.draft.Mark() != mark { // something was typed meanwhile
+				d.leaving(func() { d.opened(doc, err) })
+				return
+			}
+			d.opened(doc, err)
+		}
 	})
 }
 
@@ -82,7 +89,6 @@ func (d *Desk) opened(doc *library.Document, err error) {
 		d.showColumns()
 		d.session = newSession(doc.File)
 		d.session.doc = doc
-		d.safety.kept = 0
 		d.rememberFile(doc.Path)
 		d.dropKept()
 		d.claimFile(doc.Path)
@@ -109,7 +115,7 @@ func notices(doc *library.Document) string {
 
 // showFaults puts the list of faults in the place of the columns.
 func (d *Desk) showFaults(doc *library.Document) {
-	list := newFaultList(doc.Path, doc.Faults, func() { d.Open(doc.Path) }, d.showColumns)
+	list := newFaultList(doc.Path, doc.Faults, func() { d.leaving(func() { d.Open(doc.Path) }) }, d.showColumns)
 	d.faults = list
 	d.win.SetContent(list.content)
 	d.win.SetTitle("Reelworth – " + filepath.Base(doc.Path))
@@ -135,10 +141,10 @@ func (d *Desk) save(then func()) {
 	if doc.Loses().Comments {
 		name := filepath.Base(doc.Path)
 		d.confirm("Save without the comments?", "Comments in "+name+" are not kept when it is saved. "+
-			"The file as it was stays beside it as "+name+".bak.", "Save", func() { d.write(doc.Path, library.Options{}, then) })
+			"The file as it was stays beside it as "+name+".bak.", "Save", func() { d.write(d.session, doc.Path, library.Options{}, then) })
 		return
 	}
-	d.write(doc.Path, library.Options{}, then)
+	d.write(d.session, doc.Path, library.Options{}, then)
 }
 
 // askSaveAs asks for a file to write the work to.
@@ -150,15 +156,25 @@ func (d *Desk) askSaveAs(then func()) {
 	}
 	d.ask(pathQuestion{
 		title: "Save as", confirm: "Save", path: path, own: own, endings: []string{".toml"},
-		then: func(path string) { d.write(path, library.Options{Overwrite: path != own}, then) },
+		then: func(path string) {
+			if path == own {
+				d.save(then)
+				return
+			}
+			d.write(d.session, path, library.Options{Overwrite: true}, then)
+		},
 	})
 }
 
 // write saves away from the interface thread. What is typed meanwhile counts as not
 // saved.
-func (d *Desk) write(path string, o library.Options, then func()) {
-	d.session.draft.Seal()
-	file, mark, s := d.session.draft.File(), d.session.draft.Mark(), d.session
+func (d *Desk) write(s *session, path string, o library.Options, then func()) {
+	if d.saving {
+		return // the one under way is waited for
+	}
+	d.saving = true
+	s.draft.Seal()
+	file, mark := s.draft.File(), s.draft.Mark()
 	next := library.New(file)
 	if s.doc != nil {
 		same := *s.doc
@@ -171,6 +187,7 @@ func (d *Desk) write(path string, o library.Options, then func()) {
 }
 
 func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err error, then func()) {
+	d.saving = false
 	var changed *library.ChangedOutside
 	switch {
 	case errors.As(err, &changed):
@@ -179,20 +196,23 @@ func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err e
 			what = "The file was deleted after it was opened."
 		}
 		d.confirm("Overwrite "+filepath.Base(changed.Path)+"?", what, "Overwrite",
-			func() { d.write(changed.Path, library.Options{Overwrite: true}, then) })
+			func() { d.write(s, changed.Path, library.Options{Overwrite: true}, then) })
 	case err != nil:
 		d.report("Nothing was saved", err)
 	default:
 		s.doc = doc
 		s.draft.Saved(mark)
 		d.rememberFile(doc.Path)
+		if d.session != s {
+			return // another file is open now
+		}
 		if !s.draft.Modified() {
 			d.dropKept()
 		}
 		d.claimFile(doc.Path)
 		d.show()
 		if then != nil {
-			then()
+			d.leaving(then) // asks again about what was typed meanwhile
 		}
 	}
 }

@@ -86,6 +86,9 @@ func (f *form) add(g *group, unfold func()) {
 	}
 }
 
+// has says whether a field is one of the form's.
+func (f *form) has(fd *field) bool { return slices.Contains(f.fields, fd) }
+
 // show puts the scenario into the fields.
 func (f *form) show(s *scenario.Scenario, l money.Locale) {
 	f.head.set(span{text: f.title(s), bold: true})

@@ -1,6 +1,10 @@
 package desk
 
-import "fyne.io/fyne/v2"
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+)
 
 // jump moves the focus to the next column: the ways to buy, the form, the answer.
 func (d *Desk) jump(by int) {
@@ -17,7 +21,10 @@ func (d *Desk) columnOfFocus() int {
 	case nil:
 		return -1
 	case *card:
-		return 0
+		if slices.Contains(d.ways.cards(), f) {
+			return 0
+		}
+		return 2
 	case *tabLabel:
 		return 2
 	case *picker:

@@ -134,6 +134,7 @@ func (d *Desk) setMenu() {
 func (d *Desk) guarded(do func()) func() {
 	return func() {
 		if d.win.Canvas().Overlays().Top() == nil {
+			d.showColumns() // a list of faults is left first
 			do()
 		}
 	}
@@ -150,15 +151,18 @@ func (d *Desk) refreshMenu() {
 	changed := m.undo.Label != label("Undo", undo) || m.redo.Label != label("Redo", redo)
 	m.undo.Label, m.redo.Label = label("Undo", undo), label("Redo", redo)
 	m.undo.Disabled, m.redo.Disabled = undo == "", redo == ""
+	tick := func(item *fyne.MenuItem, on bool) {
+		changed = changed || item.Checked != on
+		item.Checked = on
+	}
 	for choice, item := range m.themes {
-		changed = changed || item.Checked != (choice == theLook.choice)
-		item.Checked = choice == theLook.choice
+		tick(item, choice == theLook.choice)
 	}
 	for i, item := range m.texts {
-		item.Checked = textSizes[i].factor == textFactor
+		tick(item, textSizes[i].factor == textFactor)
 	}
 	for i, item := range m.numbers {
-		item.Checked = money.Locales()[i] == d.Locale
+		tick(item, money.Locales()[i] == d.Locale)
 	}
 	if changed {
 		m.main.Refresh()

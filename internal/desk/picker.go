@@ -25,7 +25,8 @@ type picker struct {
 	value   string
 	changed func(value string)
 	entered func(in bool)
-	plain   bool // no box: a title that opens a list
+	escape  func() // nil where Esc means nothing
+	plain   bool   // no box: a title that opens a list
 	bold    bool
 	focused bool
 	faulty  bool
@@ -181,6 +182,10 @@ func (p *picker) TypedKey(e *fyne.KeyEvent) {
 		p.step(1)
 	case fyne.KeyUp:
 		p.step(-1)
+	case fyne.KeyEscape:
+		if p.escape != nil {
+			p.escape()
+		}
 	}
 }
 

@@ -41,6 +41,7 @@ func (d *Desk) pose(title string, content fyne.CanvasObject, focus fyne.Focusabl
 	if focus == nil {
 		focus = last
 	}
+	eachPicker(content, func(c *picker) { c.escape = p.wayOut })
 	d.dialogs = append(d.dialogs, p)
 	p.dialog.SetOnClosed(func() {
 		d.dialogs = slices.DeleteFunc(d.dialogs, func(q *posed) bool { return q == p })
@@ -105,3 +106,20 @@ func (d *Desk) confirm(title, text, yes string, then func()) {
 
 // report says that something failed, plainly.
 func (d *Desk) report(title string, err error) { d.tell(title, err.Error()) }
+
+// eachPicker visits the choices below o.
+func eachPicker(o fyne.CanvasObject, visit func(*picker)) {
+	switch w := o.(type) {
+	case *fyne.Container:
+		for _, c := range w.Objects {
+			eachPicker(c, visit)
+		}
+	case *row:
+		eachPicker(w.field, visit)
+		if w.choice != nil {
+			visit(w.choice)
+		}
+	case *picker:
+		visit(w)
+	}
+}

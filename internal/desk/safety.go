@@ -23,7 +23,8 @@ type safety struct {
 	dir      string // "" keeps nothing
 	recovery *library.Recovery
 	claim    *library.Claim
-	kept     draft.Mark
+	kept     draft.Mark // what is written down, where isKept
+	isKept   bool
 	due      bool          // keeping is on its way
 	turn     chan struct{} // closed when what was asked of the recovery before is done
 	told     string
@@ -49,7 +50,7 @@ func (d *Desk) secure() {
 // keep writes unsaved work down soon.
 func (d *Desk) keep() {
 	s := &d.safety
-	if s.recovery == nil || s.due || !d.session.draft.Modified() || d.session.draft.Mark() == s.kept {
+	if s.recovery == nil || s.due || !d.session.draft.Modified() || s.isKept && d.session.draft.Mark() == s.kept {
 		return
 	}
 	s.due = true
@@ -64,7 +65,7 @@ func (d *Desk) keepNow() {
 		return
 	}
 	doc, file, mark, at := d.session.doc, d.session.draft.File(), d.session.draft.Mark(), d.Now()
-	s.kept = mark
+	s.kept, s.isKept = mark, true
 	r := s.recovery
 	d.inTurn(func() func() {
 		err := r.Keep(doc, file, at)
@@ -93,6 +94,7 @@ func (d *Desk) inTurn(do func() (then func())) {
 
 // dropKept forgets what was kept: it is saved, or not wanted.
 func (d *Desk) dropKept() {
+	d.safety.isKept = false
 	if r := d.safety.recovery; r != nil {
 		d.inTurn(func() func() {
 			err := r.Drop()
@@ -143,6 +145,9 @@ func (d *Desk) look() {
 			text = "Another program changed this file: saving asks before it overwrites."
 		}
 		return func() {
+			if d.saving || doc != d.session.doc {
+				return // it looked at what is no more
+			}
 			if text != d.safety.told {
 				d.safety.told = text
 				d.answer.warn(text)
@@ -238,9 +243,18 @@ func leftoverText(l library.Leftover) string {
 
 // takeUp goes on with work that was left, as unsaved.
 func (d *Desk) takeUp(l library.Leftover) {
+	if d.session.draft.Modified() {
+		d.leaving(func() { d.takeUpNow(l) })
+		return
+	}
+	d.takeUpNow(l)
+}
+
+func (d *Desk) takeUpNow(l library.Leftover) {
+	d.showColumns()
 	doc := l.Document()
 	d.session = newSession(doc.File)
-	d.safety.kept = 0
+	d.safety.isKept = false
 	if doc.Path != "" {
 		d.session.doc = doc
 	}

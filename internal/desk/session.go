@@ -17,11 +17,16 @@ type session struct {
 	sel   selection
 	from  *scenario.Scenario // as it was when the field under the cursor was entered
 	shape uint64             // rises when answers to earlier questions no longer fit
+	held  map[string]string  // what was typed and could not be taken, by field
 }
+
+// lastShape is the newest shape of any session, so that no two share one.
+var lastShape uint64
 
 // newSession is work on a file that is not on disk.
 func newSession(f scenario.File) *session {
-	s := &session{draft: draft.New(f)}
+	s := &session{draft: draft.New(f), held: map[string]string{}}
+	s.reshaped()
 	s.sel = startOf(s.current())
 	return s
 }
@@ -54,6 +59,7 @@ func (s *session) turnTo(i int) {
 	s.at = i
 	s.sel = startOf(s.current())
 	s.draft.Seal()
+	clear(s.held)
 	s.reshaped()
 }
 
@@ -140,7 +146,8 @@ func (s *session) base() scenario.Scenario {
 // is about something else.
 func (s *session) reshaped() {
 	s.from = nil
-	s.shape++
+	lastShape++
+	s.shape = lastShape
 }
 
 func (s *session) epoch() uint64 { return s.shape }

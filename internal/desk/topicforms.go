@@ -351,7 +351,9 @@ func (b forms) shootingForm(s *scenario.Scenario) *form {
 	for m := range s.Shooting.RollsPerMonth {
 		key := fmt.Sprintf("shooting.rolls_per_month[%d]", m+1)
 		rolls := decimals(key, "rolls of a month", func(s *scenario.Scenario) *decimal.Decimal { return &s.Shooting.RollsPerMonth[m] })
-		g.fields = append(g.fields, numberField(b.e, s.FirstMonth.Add(m).Month.String(), "rolls", rolls))
+		f := numberField(b.e, s.FirstMonth.Add(m).Month.String(), "rolls", rolls)
+		f.label = func(s *scenario.Scenario) string { return s.FirstMonth.Add(m).Month.String() }
+		g.fields = append(g.fields, f)
 	}
 	f.groups = append(f.groups, g)
 	about := group{heading: "The scenario", fields: []*field{

@@ -15,6 +15,7 @@ type typing struct {
 	nudge   func(step int) // up and down keys; nil leaves them to the entry
 	escape  func()
 	inside  bool
+	before  string // the text when the field was entered
 }
 
 func newTyping() *typing {
@@ -25,7 +26,7 @@ func newTyping() *typing {
 
 func (t *typing) FocusGained() {
 	t.Entry.FocusGained()
-	t.inside = true
+	t.inside, t.before = true, t.Text
 	t.selectAll()
 	if t.entered != nil {
 		t.entered(true)

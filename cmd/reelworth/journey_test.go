@@ -353,7 +353,6 @@ func TestByKeyboardOnly(t *testing.T) {
 
 	again := start(t, file)
 	defer again.close()
-	again.keys("ctrl+Next")
 	again.until("the scenario is found again", func(v desk.View) bool {
 		return v.Headline == headline && len(v.Offers) == 2 && v.Offers[1].PerRoll == perRoll[1]
 	})

@@ -24,6 +24,8 @@ func main() {
 	d := newDesk(a)
 	if len(os.Args) > 1 {
 		d.Open(os.Args[1])
+	} else {
+		d.OpenLast()
 	}
 	d.Window().ShowAndRun()
 }

@@ -131,14 +131,13 @@ func (p *sizesPage) show(f *foresight, l locale) {
 	o := f.of(f.job.offer)
 	if o == nil {
 		p.why.set(span{text: "Choose a way to buy that can be computed.", color: colMuted})
-		p.figure.Hide()
+		p.figure.showOrHide(picture{}) // its room stays, to draw in again
 		p.set.Hide()
 		p.table.Hide()
 		p.content.Refresh()
 		return
 	}
 	p.offer = o.Name
-	p.figure.Show()
 	for _, size := range o.OrderSizes {
 		if size.Best {
 			p.tell(c, o, size, l)

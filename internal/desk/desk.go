@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
 
 	"reelworth/internal/figure"
 	"reelworth/internal/money"
@@ -49,8 +50,9 @@ type Desk struct {
 	turn   turnKey // the turn of the answer that is looked at
 	inside *field  // the one that has the focus, nil for none
 
-	saving  bool     // a file is being written
-	dialogs []*posed // on the screen, the last on top
+	saving  bool               // a file is being written
+	chooser *dialog.FileDialog // on the screen, nil for none
+	dialogs []*posed           // on the screen, the last on top
 	safety  safety
 	pending sync.WaitGroup // reading and writing under way
 }
@@ -68,6 +70,7 @@ func New(o Options) *Desk {
 	o.App.Settings().SetTheme(theLook)
 	d.win = o.App.NewWindow("Reelworth")
 	d.session = newSession(scenario.Demo())
+	d.session.demo = true
 	d.pace = newPace(o.Settle, o.Post, d.settled)
 	turn := new(sync.Mutex)
 	d.worker = newLatest(turn, true, work, func(a *answer) { o.Post(func() { d.deliver(a) }) })
@@ -134,11 +137,11 @@ func (d *Desk) rebuild() {
 func (d *Desk) rebuildForm() {
 	focused, folds := d.focusedKey(), d.openFolds()
 	d.inside = nil
+	s := d.current()
+	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
 	if focused != "" {
 		d.win.Canvas().Unfocus() // the old form's field must not go on taking keys
 	}
-	s := d.current()
-	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
 	for i := range d.form.groups {
 		if g := &d.form.groups[i]; g.fold != "" && folds[g.fold] {
 			g.open = true

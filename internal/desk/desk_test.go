@@ -545,13 +545,16 @@ func TestEveryShortcutIsOnThePageOfKeys(t *testing.T) {
 			if item.Shortcut == nil {
 				continue
 			}
-			s := item.Shortcut.(*desktop.CustomShortcut)
-			if s.Modifier == 0 {
+			s := item.Shortcut.(fyne.KeyboardShortcut)
+			if s.Mod() == 0 {
 				t.Errorf("%s: a key without a modifier never arrives", item.Label)
 			}
-			name := names[s.KeyName]
+			if _, ours := s.(*desktop.CustomShortcut); ours && (s.Key() == fyne.KeyZ || s.Key() == fyne.KeyY) && s.Mod() == ctrl {
+				t.Errorf("%s: the toolkit has a shortcut of its own for these keys, and never looks for ours", item.Label)
+			}
+			name := names[s.Key()]
 			if name == "" {
-				name = string(s.KeyName)
+				name = string(s.Key())
 			}
 			if len(name) == 1 && name >= "1" && name <= "6" {
 				continue // "Ctrl+1 to Ctrl+6"
@@ -629,8 +632,9 @@ func TestAPastedCurrencyIsOffered(t *testing.T) {
 
 func TestScenariosComeAndGo(t *testing.T) {
 	h := open(t)
+	h.mustType(t, "offer[3].price", "118.50") // else the demo would make room
 	h.newScenario()
-	h.press(t, "Rename")
+	h.press(t, "Make")
 	if s := h.current(); s.Name != "New scenario" || len(h.session.names()) != 2 {
 		t.Error(s.Name, h.session.names())
 	}
@@ -644,7 +648,6 @@ func TestScenariosComeAndGo(t *testing.T) {
 	h.Settle()
 	h.deleteScenario()
 	h.Settle()
-	h.agrees(t, demo())
 	h.deleteScenario()
 	h.Settle()
 	h.press(t, "Close")

@@ -195,15 +195,13 @@ func (d *Desk) openFolds() map[string]bool {
 	return open
 }
 
-// undo takes the last change back. Inside a field, its own undo goes first.
+// undo takes the last change back; inside a field, first what was typed since it was
+// entered.
 func (d *Desk) undo() {
-	if box, ok := d.win.Canvas().Focused().(*typing); ok {
-		was := box.Text
-		if was != box.before { // what was there before is not this field's to take back
-			if box.Undo(); box.Text != was {
-				return
-			}
-		}
+	if box, ok := d.win.Canvas().Focused().(*typing); ok && box.Text != box.before {
+		box.SetText(box.before)
+		box.selectAll()
+		return
 	}
 	if i, ok := d.session.draft.Undo(); ok {
 		d.returned(i)
@@ -211,12 +209,6 @@ func (d *Desk) undo() {
 }
 
 func (d *Desk) redo() {
-	if box, ok := d.win.Canvas().Focused().(*typing); ok {
-		was := box.Text
-		if box.Redo(); box.Text != was {
-			return
-		}
-	}
 	if i, ok := d.session.draft.Redo(); ok {
 		d.returned(i)
 	}

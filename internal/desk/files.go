@@ -46,6 +46,8 @@ func (d *Desk) askOpen() {
 			chooser.SetLocation(at)
 		}
 		chooser.Resize(fyne.NewSize(820, 560))
+		d.chooser = chooser
+		chooser.SetOnClosed(func() { d.chooser = nil })
 		chooser.Show()
 	})
 }
@@ -89,6 +91,7 @@ func (d *Desk) opened(doc *library.Document, err error) {
 		d.showColumns()
 		d.session = newSession(doc.File)
 		d.session.doc = doc
+		d.session.switchTo(d.App.Preferences().String(keepPlace + doc.Path))
 		d.rememberFile(doc.Path)
 		d.dropKept()
 		d.claimFile(doc.Path)
@@ -234,6 +237,7 @@ func (d *Desk) close() {
 	}
 	d.leaving(func() {
 		d.rememberSize()
+		d.rememberPlace()
 		d.release()
 		d.worker.stop()
 		d.ahead.stop()

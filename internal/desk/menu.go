@@ -62,8 +62,8 @@ func (d *Desk) setMenu() {
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
-	m.undo = c("Undo", fyne.KeyZ, ctrl, d.undo)
-	m.redo = c("Redo", fyne.KeyY, ctrl, d.redo)
+	m.undo, m.redo = c("Undo", "", 0, d.undo), c("Redo", "", 0, d.redo)
+	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{} // as the toolkit calls Ctrl+Z and Ctrl+Y
 	m.with = c("Compare the others with this one", fyne.KeyB, ctrl, d.compareWith)
 	m.remove = c("Remove this way to buy", "", 0, d.removeOffer)
 	edit := fyne.NewMenu("Edit", m.undo, m.redo, fyne.NewMenuItemSeparator(),

@@ -57,6 +57,10 @@ func (p *posed) wayOut() { p.buttons[0].tap() }
 
 // escape takes the way out of the dialog on top, when no field has the focus.
 func (d *Desk) escape(e *fyne.KeyEvent) {
+	if d.chooser != nil && e.Name == fyne.KeyEscape {
+		d.chooser.Hide()
+		return
+	}
 	if n := len(d.dialogs); e.Name == fyne.KeyEscape && n > 0 {
 		d.dialogs[n-1].wayOut()
 	}

@@ -178,7 +178,7 @@ func (p *prose) breakLines(width float32) [][]span {
 	var lines [][]span
 	var line []span
 	var used float32
-	for _, w := range p.words() {
+	for _, w := range p.wordsWithin(width) {
 		if len(line) > 0 && used+space+w.width > width {
 			lines, line, used = append(lines, line), nil, 0
 		}
@@ -204,6 +204,25 @@ func (p *prose) breakLines(width float32) [][]span {
 	}
 	return lines
 }
+
+// wordsWithin splits a word that has no room at its no-break spaces: rather two lines
+// than an ellipsis in an amount.
+func (p *prose) wordsWithin(width float32) (list []word) {
+	for _, w := range p.words() {
+		if w.width <= width || len(w.pieces) != 1 || !strings.Contains(w.pieces[0].text, noBreak) {
+			list = append(list, w)
+			continue
+		}
+		for _, part := range strings.Split(w.pieces[0].text, noBreak) {
+			piece := w.pieces[0]
+			piece.text = part
+			list = append(list, word{[]span{piece}, measure(part, p.size, piece.bold)})
+		}
+	}
+	return list
+}
+
+const noBreak = "\u00a0"
 
 // ellipsis puts what is left of the text on one line, shortened.
 func (p *prose) ellipsis(rest [][]span, width float32) []span {

@@ -14,11 +14,32 @@ func (d *Desk) add(name string, s scenario.Scenario) {
 	d.rebuild()
 }
 
+// newScenario asks for a name and a home currency, and begins from nothing.
 func (d *Desk) newScenario() {
 	t := d.Now()
-	d.add("a new scenario", scenario.New("New scenario", d.current().Home, scenario.Month{Year: t.Year(), Month: t.Month()}))
-	d.renameScenario()
+	home := newPicker(allCurrencies, nil)
+	home.first = currenciesOf(ptr(d.current()))
+	home.show(d.current().Home)
+	d.askName("A new scenario", "Make", scenario.FreeName(d.session.draft.File(), "New scenario"), []*row{newRow("Home currency", home, numberWidth, "")},
+		func(name string) {
+			s := scenario.New(name, home.value, scenario.Month{Year: t.Year(), Month: t.Month()})
+			if d.session.isUntouchedDemo() {
+				d.replaceDemo(s)
+				return
+			}
+			d.add("a new scenario", s)
+		})
 }
+
+// replaceDemo begins a file with s alone: nobody wants the demo in a file of their own.
+func (d *Desk) replaceDemo(s scenario.Scenario) {
+	d.session = newSession(scenario.File{Schema: scenario.Schema, Scenarios: []scenario.Scenario{s}})
+	d.session.draft.Unsaved()
+	d.safety.isKept = false
+	d.rebuild()
+}
+
+func ptr[T any](v T) *T { return &v }
 
 func (d *Desk) newFromDemo() { d.add("a new scenario", scenario.Demo().Scenarios[0]) }
 
@@ -46,25 +67,36 @@ func (d *Desk) nextScenario(by int) {
 
 // renameScenario asks for another name.
 func (d *Desk) renameScenario() {
+	was := d.current().Name
+	d.askName("Name of the scenario", "Rename", was, nil, func(name string) {
+		if name != was {
+			d.alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
+		}
+	})
+}
+
+// askName asks for the name of a scenario, and for more beside it.
+func (d *Desk) askName(title, yes, name string, more []*row, then func(name string)) {
 	box := newTextBox(false)
-	box.show(d.current().Name)
+	box.show(name)
 	why := newProse(sizeSmall).lines(2)
 	width := labelWidth + 300*textFactor
-	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""), why)
+	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""))
+	for _, r := range more {
+		body.Add(r)
+	}
+	body.Add(why)
 	var q *posed
 	try := func() {
-		name := box.entry.Text
-		if wrong := d.session.nameTaken(name); wrong != "" {
+		if wrong := d.session.nameTaken(box.entry.Text); wrong != "" && box.entry.Text != name {
 			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
 			return
 		}
 		q.hide()
-		if name != d.current().Name {
-			d.alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
-		}
+		then(box.entry.Text)
 	}
 	box.entry.OnSubmitted = func(string) { try() }
 	box.entry.escape = func() { q.wayOut() }
-	q = d.pose("Name of the scenario", container.New(&exactSize{width}, body), box.entry,
-		reply{label: "Cancel"}, reply{label: "Rename", do: try, stay: true})
+	q = d.pose(title, container.New(&exactSize{width}, body), box.entry,
+		reply{label: "Cancel"}, reply{label: yes, do: try, stay: true})
 }

@@ -18,6 +18,7 @@ type session struct {
 	from  *scenario.Scenario // as it was when the field under the cursor was entered
 	shape uint64             // rises when answers to earlier questions no longer fit
 	held  map[string]string  // what was typed and could not be taken, by field
+	demo  bool               // it began as the built-in demo
 }
 
 // lastShape is the newest shape of any session, so that no two share one.
@@ -71,6 +72,11 @@ func (s *session) switchTo(name string) bool {
 		}
 	}
 	return false
+}
+
+// isUntouchedDemo says whether nothing but the built-in demo is open.
+func (s *session) isUntouchedDemo() bool {
+	return s.demo && s.doc == nil && !s.draft.Modified() && s.draft.RedoName() == ""
 }
 
 // nameTaken is why a scenario cannot have a name, "" when it can.

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -19,6 +20,7 @@ const (
 	keepWidth   = "window width"
 	keepHeight  = "window height"
 	keepRecent  = "recent files"
+	keepPlace   = "scenario of " // a file's path follows
 )
 
 // mostRecent is how many files the menu remembers.
@@ -100,6 +102,22 @@ func (d *Desk) rememberFile(path string) {
 	list = append([]string{path}, list...)
 	d.App.Preferences().SetString(keepRecent, strings.Join(list[:min(len(list), mostRecent)], "\n"))
 	d.setMenu()
+}
+
+// OpenLast opens the file that was open last, if it is still there.
+func (d *Desk) OpenLast() {
+	if list := d.recent(); len(list) > 0 {
+		if _, err := os.Stat(list[0]); err == nil {
+			d.Open(list[0])
+		}
+	}
+}
+
+// rememberPlace remembers which scenario of the file is looked at.
+func (d *Desk) rememberPlace() {
+	if doc := d.session.doc; doc != nil && doc.Path != "" {
+		d.App.Preferences().SetString(keepPlace+doc.Path, d.current().Name)
+	}
 }
 
 // recentMenu opens one of the recent files.

@@ -27,7 +27,7 @@ func Deal(c *compare.Comparison, d compare.Deal, a compare.DealAnswer, l money.L
 	}
 	switch saving.Sign() {
 	case 1:
-		list = append(list, fmt.Sprintf("A roll costs %s%s less than from %s.", v.amount(saving), percent, other))
+		list = append(list, fmt.Sprintf("It saves %s a roll%s, against %s.", v.amount(saving), percent, other))
 	case 0:
 		list = append(list, fmt.Sprintf("A roll costs the same as from %s.", other))
 	default:
@@ -39,7 +39,7 @@ func Deal(c *compare.Comparison, d compare.Deal, a compare.DealAnswer, l money.L
 		list = append(list, fmt.Sprintf("No price makes it save %s, or every price does.", v.percent(d.SavingPercent)))
 	}
 	if r := a.Against.RuinedUnits; r != nil {
-		list = append(list, fmt.Sprintf("Over the year, %s of them may be ruined before the saving is gone.", v.plain(r.Round(1), 1)))
+		list = append(list, fmt.Sprintf("What it saves in a year pays for %s of them, should they be ruined.", v.plain(r.Round(1), 1)))
 	}
 	return list
 }

@@ -23,7 +23,7 @@ func TestDeal(t *testing.T) {
 		has     []string
 	}{
 		// At the lab price of 9.90 either way: 7.40 + 9.90 against 14.80 + 9.90.
-		{offer("7.40", "EUR"), "Worth it.", []string{"EUR 17.30 a roll", "EUR 7.40, 30 % less", "Up to EUR 12.33 it saves 10 %"}},
+		{offer("7.40", "EUR"), "Worth it.", []string{"EUR 17.30 a roll", "It saves EUR 7.40 a roll, 30 %", "Up to EUR 12.33 it saves 10 %"}},
 		{offer("14.80", "EUR"), "Not worth it.", []string{"costs the same as"}},
 		{offer("20", "EUR"), "Not worth it.", []string{"EUR 5.20, 21 % more"}},
 		{offer("14", "EUR"), "Cheaper, but not by as much as you want.", []string{"EUR 0.80"}},

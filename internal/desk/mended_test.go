@@ -1,0 +1,270 @@
+package desk
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"reelworth/internal/scenario"
+)
+
+// Each test here holds something that once went wrong.
+
+func TestAFieldOfAFormThatIsGoneTakesNothing(t *testing.T) {
+	h := open(t)
+	h.addOffer(scenario.KindReel)
+	h.Settle()
+	old := h.form.fields[0] // the new reel's price has the focus
+	if i, ok := h.session.draft.Undo(); ok {
+		h.returned(i)
+	}
+	h.Settle()
+	h.edit(old, "7")
+	h.enter(old, false)
+	h.nudge(old, 1)
+	h.Settle()
+	h.agrees(t, demo())
+	if h.Window().Canvas().Focused() == old.focus {
+		t.Error("the focus is in a field that is not on the screen")
+	}
+}
+
+func TestTypingAfterTurningToAnotherScenario(t *testing.T) {
+	h := open(t)
+	h.duplicateScenario()
+	h.Settle()
+	h.Topic("offer", 1)
+	h.mustType(t, "offer[2].price", "8450")
+	box := h.Window().Canvas().Focused().(*typing)
+	h.nextScenario(-1)
+	h.Settle()
+	box.SetText("7")
+	h.Settle()
+	if got := h.current().Offers[1].Price.String(); got != "8450" {
+		t.Error("the other scenario's price became", got)
+	}
+}
+
+func TestAnUnreadableTextLeavesNoPrefixBehind(t *testing.T) {
+	h := open(t)
+	for _, text := range []string{"2", "21", "21x"} {
+		h.mustType(t, "offer[3].price", text)
+	}
+	h.Settle()
+	h.agrees(t, demo())
+	if h.session.draft.Modified() {
+		t.Error("21x changed the scenario")
+	}
+	h.mustType(t, "offer[3].price", "1,234")
+	h.Settle()
+	if got := h.current().Offers[2].Price.String(); got != "118" {
+		t.Error("an unanswered question left", got)
+	}
+}
+
+func TestWhatIsHeldOutlivesAnotherForm(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].shipping", "34..5")
+	h.Settle()
+	h.pick(t, "offer[3].import", "none") // lays the form out anew
+	h.Topic("border", 2)
+	h.Topic("offer", 2)
+	if f := h.field(t, "offer[3].shipping"); f.Text != "34..5" || !f.Faulty {
+		t.Errorf("%+v", f)
+	}
+	if !strings.Contains(h.View().Status, "shipping") {
+		t.Error("not marked any more:", h.View().Status)
+	}
+}
+
+func TestMonthsFollowTheFirstMonth(t *testing.T) {
+	h := open(t)
+	h.Topic("shooting", 2)
+	h.mustType(t, "first_month", "2027-06")
+	h.Settle()
+	if got := h.field(t, "shooting.rolls_per_month[1]").Label; got != "June" {
+		t.Error("the first month is called", got)
+	}
+}
+
+func TestUndoInARevisitedField(t *testing.T) {
+	h := open(t)
+	h.mustType(t, "offer[3].price", "120")
+	h.Window().Canvas().Unfocus()
+	h.mustType(t, "offer[3].units", "2")
+	h.Window().Canvas().Unfocus()
+	for _, f := range h.form.fields {
+		if f.key == "offer[3].price" {
+			h.Window().Canvas().Focus(f.focus)
+		}
+	}
+	h.undo()
+	h.Settle()
+	s := demo()
+	s.Offers[2].Price = decimalOf("120")
+	h.agrees(t, s)
+	if got := h.field(t, "offer[3].price").Text; got != "120" {
+		t.Error("undoing the order changed the price to", got)
+	}
+}
+
+func TestOverwritingWritesTheFileThatWasAskedAbout(t *testing.T) {
+	h := open(t)
+	a := write(t, string(scenario.Write(scenario.Demo())))
+	b := write(t, strings.ReplaceAll(string(scenario.Write(scenario.Demo())), "Quayside year, colour", "The other file"))
+	h.Open(a)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	os.WriteFile(a, []byte("schema = 1\n"), 0o644)
+	h.save(nil)
+	h.Settle() // asks whether to overwrite a
+	asked := h.dialogs[len(h.dialogs)-1]
+	h.session.draft.Saved(h.session.draft.Mark()) // as if it had been dealt with meanwhile
+	h.Open(b)
+	h.Settle()
+	asked.buttons[1].tap()
+	h.Settle()
+	if text := string(read(t, a)); strings.Contains(text, "The other file") || !strings.Contains(text, "99") {
+		t.Error("another file's work was written over this one")
+	}
+	if h.current().Name != "The other file" || h.session.doc.Path != b {
+		t.Error("the window left the file that is open")
+	}
+}
+
+func TestClosingAfterSavingAsksAboutWhatWasTypedMeanwhile(t *testing.T) {
+	h := open(t)
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	closed := false
+	h.save(func() { closed = true })
+	h.mustType(t, "offer[3].price", "98")
+	h.Settle()
+	if closed || !h.View().Asking {
+		t.Error("closed over what was typed while it was saved")
+	}
+}
+
+func TestSavingTwiceAtOnceRaisesNoAlarm(t *testing.T) {
+	h := open(t)
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.save(nil)
+	h.save(nil)
+	h.Settle()
+	if h.View().Asking || strings.Contains(h.View().State, "unsaved") {
+		t.Error("two saves at once ask:", h.View().State)
+	}
+}
+
+func TestUndoAfterSavingIsKept(t *testing.T) {
+	state := t.TempDir()
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h := openWith(t, state)
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.save(nil)
+	h.Settle()
+	h.session.draft.Undo()
+	h.returned(0)
+	h.Settle()
+	h.keepNow()
+	h.Settle()
+	if files, _ := filepath.Glob(filepath.Join(state, "*.toml")); len(files) == 0 {
+		t.Error("what was undone after saving would not outlive a crash")
+	}
+}
+
+func TestSavingAsTheSameFileAsksAboutComments(t *testing.T) {
+	h := open(t)
+	path := write(t, "# mine\n"+string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	h.askSaveAs(nil)
+	h.press(t, "Save")
+	if !h.View().Asking || !strings.Contains(string(read(t, path)), "# mine") {
+		t.Error("the comments went unasked")
+	}
+}
+
+func TestOrderSizeComesBack(t *testing.T) {
+	h := open(t)
+	h.Page(pageSizes)
+	h.pick(t, "offer[3].currency", "CAD") // no rate: nothing to show
+	h.Topic("offer", 1)
+	h.Settle()
+	if p := h.answer.sizes; !p.figure.Visible() || !p.table.Visible() || p.offer != "Marigold 400, pack of 5 by post" {
+		t.Error("the page stays empty for", p.offer)
+	}
+}
+
+func TestExportsCanBeRead(t *testing.T) {
+	h := open(t)
+	path := filepath.Join(t.TempDir(), "chart.png")
+	h.export(path, exportChoice{figureCost, "paper", "1"})
+	h.Settle()
+	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o644 {
+		t.Error(info.Mode(), err)
+	}
+}
+
+func TestADealThatCannotBeReadIsNotJudged(t *testing.T) {
+	h := open(t)
+	h.askDeal()
+	h.Settle()
+	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.Settle()
+	for label, text := range map[string]string{dealPrice: "7x", dealRolls: "2.5"} {
+		was := h.panel(t, label).entry.Text
+		h.panel(t, label).entry.SetText(text)
+		h.Settle()
+		if words := h.dialogText(); strings.Contains(words, "orth it") {
+			t.Errorf("%s = %s, but: %s", label, text, words)
+		}
+		h.panel(t, label).entry.SetText(was)
+		h.Settle()
+	}
+}
+
+func TestANewScenarioTakesTheDemosPlace(t *testing.T) {
+	h := open(t)
+	h.newScenario()
+	h.press(t, "Cancel")
+	h.agrees(t, demo())
+	h.newScenario()
+	h.press(t, "Make")
+	if names := h.session.names(); len(names) != 1 || names[0] != "New scenario" || !strings.Contains(h.View().State, "unsaved") {
+		t.Error(names, h.View().State)
+	}
+}
+
+func TestTheLastFileOpensWhereItWasLeft(t *testing.T) {
+	h := open(t)
+	f := scenario.Demo()
+	second := f.Scenarios[0].Clone()
+	second.Name = "The second one"
+	f.Scenarios = append(f.Scenarios, second)
+	path := write(t, string(scenario.Write(f)))
+	h.Open(path)
+	h.Settle()
+	h.nextScenario(1)
+	h.Settle()
+	h.rememberPlace()
+	h.session = newSession(scenario.Demo())
+	h.rebuild()
+	h.OpenLast()
+	h.Settle()
+	if h.session.doc == nil || h.session.doc.Path != path || h.current().Name != "The second one" {
+		t.Error("opened on", h.current().Name)
+	}
+}

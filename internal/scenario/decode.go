@@ -135,7 +135,11 @@ func syntaxFault(err error, line int) *Fault {
 	if !errors.As(err, &pe) {
 		return fileFault(line, "this is no TOML: "+clip(err.Error()), `write key = "value"`)
 	}
-	f := fileFault(line+max(pe.Position.Line, 1)-1, "this is no TOML: "+clip(strings.TrimSpace(pe.Message)), remedyFor(pe.Message))
+	line += max(pe.Position.Line, 1) - 1
+	if strings.Contains(pe.Message, `'\n'`) && line > 1 {
+		line-- // the library stands behind the line break that it stumbled over
+	}
+	f := fileFault(line, "this is no TOML: "+clip(strings.TrimSpace(pe.Message)), remedyFor(pe.Message))
 	if pe.LastKey != "" {
 		f.Path = clip(pe.LastKey)
 	}

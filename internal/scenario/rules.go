@@ -126,14 +126,18 @@ func (c *checker) number(f *field, d Decimal, noun string) {
 // tooLong says what is wrong with a number of too many digits.
 func tooLong(d Decimal) string {
 	exp := int(d.Exponent())
-	if exp >= -maxDigits && exp <= 0 && d.CoefficientInt64() < 1e12 && d.CoefficientInt64() > -1e12 && d.NumDigits() <= maxDigits {
+	if exp >= -maxDigits && exp <= 0 && d.CoefficientInt64() < 1e12 && d.CoefficientInt64() > -1e12 && d.Coefficient().IsInt64() {
 		return ""
+	}
+	digits := len(d.Coefficient().Text(10)) // NumDigits of the library is one short near powers of ten
+	if d.Sign() < 0 {
+		digits--
 	}
 	switch {
 	case exp < -maxDigits:
 		return "it has " + strconv.Itoa(-exp) + " digits after the point"
-	case !d.IsZero() && d.NumDigits()+exp > maxDigits:
-		return "it has " + strconv.Itoa(d.NumDigits()+exp) + " digits before the point"
+	case !d.IsZero() && digits+exp > maxDigits:
+		return "it has " + strconv.Itoa(digits+exp) + " digits before the point"
 	}
 	return ""
 }

@@ -136,7 +136,7 @@ func syntaxFault(err error, line int) *Fault {
 		return fileFault(line, "this is no TOML: "+clip(err.Error()), `write key = "value"`)
 	}
 	line += max(pe.Position.Line, 1) - 1
-	if strings.Contains(pe.Message, `'\n'`) && line > 1 {
+	if strings.Contains(pe.Message, `but got '\n'`) && line > 1 {
 		line-- // the library stands behind the line break that it stumbled over
 	}
 	f := fileFault(line, "this is no TOML: "+clip(strings.TrimSpace(pe.Message)), remedyFor(pe.Message))

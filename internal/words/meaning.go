@@ -155,6 +155,9 @@ func (f field) importTax() string {
 	if f.in.Import == scenario.ImportUndecided {
 		return "nothing counted"
 	}
+	if f.in.Import != scenario.ImportNone && f.s.Border.TaxPercent.IsZero() && f.s.Border.DutyPercent.IsZero() {
+		return "0 % so far" // chosen, but not yet entered at the border
+	}
 	if duty.IsZero() {
 		return f.line(tax)
 	}

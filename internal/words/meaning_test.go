@@ -37,6 +37,7 @@ func TestMeaning(t *testing.T) {
 		{"import", reel, func(s *scenario.Scenario) { s.Offers[reel].Import = scenario.ImportUndecided }, "nothing counted"},
 		// Duty 4.2 % of 130.11 = 5.46; tax 23 % of 135.57 = 31.18.
 		{"import", reel, func(s *scenario.Scenario) { s.Border.DutyFreeUpTo = dec("0") }, "EUR 36.64 with duty"},
+		{"import", reel, func(s *scenario.Scenario) { s.Border.TaxPercent, s.Border.DutyPercent = dec("0"), dec("0") }, "0 % so far"},
 		{"price_rise_percent", reel, nil, "USD 125.08 in a year"},
 		{"price_rise_percent", shopRoll, nil, ""},
 		{"price_rise_percent", reel, func(s *scenario.Scenario) { s.Offers[reel].PriceRisePercent = dec("-150") }, "USD 0.00 in a year"},

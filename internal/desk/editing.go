@@ -42,7 +42,7 @@ func (d *Desk) edit(f *field, text string) {
 		return
 	}
 	delete(d.session.held, f.key)
-	d.session.change(f.name, f.key, next)
+	d.session.change(d.nameOf(f), f.key, next)
 	if _, chosen := f.input.(*picker); chosen { // the form may have other fields now
 		d.session.reshaped()
 		d.rebuild()
@@ -55,11 +55,20 @@ func (d *Desk) edit(f *field, text string) {
 	d.compute(settles)
 }
 
+// nameOf is what a change of a field is called in the menu: "price of the pack".
+func (d *Desk) nameOf(f *field) string {
+	s := d.current()
+	if i := d.session.sel.offer; d.session.sel.topic == topicOffer && i < len(s.Offers) && strings.HasPrefix(f.key, "offer[") {
+		return f.name + " of " + s.Offers[i].Name
+	}
+	return f.name
+}
+
 // withhold keeps what was typed out of the scenario, what came of it on the way as well:
 // "21x" must not leave 21 behind.
 func (d *Desk) withhold(f *field, text string, before scenario.Scenario) {
 	d.session.held[f.key] = text
-	d.session.change(f.name, f.key, before)
+	d.session.change(d.nameOf(f), f.key, before)
 	d.show()
 	d.status()
 	d.compute(settles)

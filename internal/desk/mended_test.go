@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2/test"
+
 	"reelworth/internal/scenario"
 )
 
@@ -266,5 +268,34 @@ func TestTheLastFileOpensWhereItWasLeft(t *testing.T) {
 	h.Settle()
 	if h.session.doc == nil || h.session.doc.Path != path || h.current().Name != "The second one" {
 		t.Error("opened on", h.current().Name)
+	}
+}
+
+func TestAQuoteIsTypedInEitherDirection(t *testing.T) {
+	h := open(t)
+	h.pick(t, "offer[3].currency", "CAD")
+	h.mustType(t, "rate[3].equals of EUR", "1.5658")
+	h.Settle()
+	s := demo()
+	s.Offers[2].Currency = "CAD"
+	s.Rates = append(s.Rates, scenario.Rate{One: "EUR", Equals: decimalOf("1.5658"), In: "CAD", Date: scenario.DateOf(noon), Source: typedByHand})
+	h.agrees(t, s)
+	if beside := h.field(t, "rate[3].equals of EUR").Beside; !strings.Contains(beside, "0.63865") {
+		t.Error("the other direction is not shown:", beside)
+	}
+}
+
+// Pictures have as many pixels as the screen, whatever its scale.
+func TestPicturesAreSharpAtEveryScale(t *testing.T) {
+	h := open(t)
+	for _, scale := range []float32{1, 1.5, 2} {
+		h.win.Canvas().(test.WindowlessCanvas).SetScale(scale)
+		h.redraw()
+		h.Settle()
+		want := int(h.answer.cost.Size().Width*scale + 0.5)
+		if got := h.answer.cost.image.Image.Bounds().Dx(); got < want-2 || got > want+2 {
+			t.Errorf("at %v the picture is %d pixels wide, the screen shows %d", scale, got, want)
+		}
+		h.inspect(t, "charts")
 	}
 }

@@ -116,9 +116,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
 // homeGroup is what it takes to bring the order home.
 func (b forms) homeGroup(s *scenario.Scenario, of offerSlots) group {
 	g := group{heading: "Bringing it home"}
-	if quote := b.quoteField(s, of.code(s)); quote != nil {
-		g.fields = append(g.fields, quote)
-	}
+	g.fields = append(g.fields, b.quoteFields(s, of.code(s))...)
 	var options []option
 	for _, c := range words.ImportChoices() {
 		options = append(options, option{string(c), words.ImportChoice(c)})

@@ -87,20 +87,22 @@ func currenciesOf(s *scenario.Scenario) []string {
 	return slices.Compact(list)
 }
 
-// quoteField is the quote that connects a currency with home: the one there is, or an
-// empty field for one that is missing. It is nil where none is needed, or the way leads
-// through a third currency.
-func (b forms) quoteField(s *scenario.Scenario, code string) *field {
+// quoteFields are the quote that connects a currency with home: the one there is, or an
+// empty field for each direction of one that is missing. There are none where none is
+// needed, or the way leads through a third currency.
+func (b forms) quoteFields(s *scenario.Scenario, code string) []*field {
 	if code == s.Home {
 		return nil
 	}
 	if i := quoteAt(s, code); i >= 0 {
-		return b.quote(s, i)
+		return []*field{b.quote(s, i)}
 	}
 	if _, err := s.Book().Route(code, s.Home); err == nil {
 		return nil
 	}
-	return b.missingQuote(s, code)
+	with, against := b.missingQuote(s, code, s.Home), b.missingQuote(s, s.Home, code)
+	with.wanted, against.wanted = "type today's rate", "or the other way round"
+	return []*field{with, against}
 }
 
 func quoteAt(s *scenario.Scenario, code string) int {
@@ -110,12 +112,16 @@ func quoteAt(s *scenario.Scenario, code string) int {
 }
 
 // missingQuote is an empty field that becomes a quote when a number is typed.
-func (b forms) missingQuote(s *scenario.Scenario, code string) *field {
+func (b forms) missingQuote(s *scenario.Scenario, one, in string) *field {
 	place := len(s.Rates)
+	key := fmt.Sprintf("rate[%d].equals", place+1)
+	if one == s.Home {
+		key += " of " + one // the other direction of the same quote
+	}
 	equals := slot{
-		key: fmt.Sprintf("rate[%d].equals", place+1), name: "rate of " + code,
+		key: key, name: "rate of " + one + " in " + in,
 		get: func(s *scenario.Scenario, l locale) string {
-			if place < len(s.Rates) {
+			if place < len(s.Rates) && s.Rates[place].One == one {
 				return l.Field(s.Rates[place].Equals)
 			}
 			return ""
@@ -123,15 +129,14 @@ func (b forms) missingQuote(s *scenario.Scenario, code string) *field {
 		set: func(s *scenario.Scenario, text string, l locale) error {
 			v, err := readNumber(text, l)
 			if err == nil {
-				quote := scenario.Rate{One: code, Equals: v, In: s.Home, Date: b.today, Source: typedByHand}
+				quote := scenario.Rate{One: one, Equals: v, In: in, Date: b.today, Source: typedByHand}
 				s.Rates = append(s.Rates[:place:place], quote)
 			}
 			return err
 		},
 	}
-	f := numberField(b.e, "1 "+code+" is", s.Home, equals)
-	f.wanted = "type today's rate"
-	return f.means(equals.key)
+	f := numberField(b.e, "1 "+one+" is", in, equals)
+	return f.means(fmt.Sprintf("rate[%d].equals", place+1))
 }
 
 // quote is the field of the quote at a place. A quote that is typed is of today.

@@ -170,8 +170,10 @@ func newBar() *bar {
 }
 
 func (b *bar) set(share float32) {
-	b.share = share
-	b.Refresh()
+	if b.share != share {
+		b.share = share
+		b.Refresh()
+	}
 }
 
 func (b *bar) CreateRenderer() fyne.WidgetRenderer { return &barRenderer{b} }

@@ -170,10 +170,8 @@ func newBar() *bar {
 }
 
 func (b *bar) set(share float32) {
-	if b.share != share {
-		b.share = share
-		b.Refresh()
-	}
+	b.share = share
+	b.Refresh()
 }
 
 func (b *bar) CreateRenderer() fyne.WidgetRenderer { return &barRenderer{b} }

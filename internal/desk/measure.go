@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"strings"
 	"sync"
 
 	"fyne.io/fyne/v2"
@@ -40,9 +39,6 @@ func textSize(text string, size float32, bold bool) fyne.Size {
 
 // measure is the width of a text on one line.
 func measure(text string, size float32, bold bool) float32 {
-	if before, after, found := strings.Cut(text, noBreak); found { // "EUR" is known, "104.73" are figures
-		return measure(before, size, bold) + textSize(noBreak, size, bold).Width + measure(after, size, bold)
-	}
 	if w, ok := figures(text, size, bold); ok {
 		return w
 	}

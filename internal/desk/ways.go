@@ -158,10 +158,8 @@ func (w *ways) price(c *compare.Comparison) {
 		places = 2
 	}
 	l := w.locale()
-	high := heightOf(w.content, waysWidth)
 	for i, card := range w.offers {
 		o := &c.Offers[i]
-		was := card.total.text()
 		under := []span{{text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), color: colMuted}}
 		if len(warningsAbout(c, selection{topicOffer, i}, l)) > 0 {
 			under = append(under, span{text: " !", bold: true, color: colAccent})
@@ -174,13 +172,9 @@ func (w *ways) price(c *compare.Comparison) {
 			card.total.set(span{text: l.Number(o.PerRoll.Total, places), bold: true})
 			card.bar.set(share(o.PerRoll.Total, most))
 		}
-		if card.total.text() != was {
-			card.Refresh() // the name may have another width now
-		}
+		card.Refresh()
 	}
-	if heightOf(w.content, waysWidth) != high {
-		w.content.Refresh()
-	}
+	w.content.Refresh()
 }
 
 // share is how long a cost's line is beside the longest.

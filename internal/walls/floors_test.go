@@ -13,6 +13,7 @@ var floors = map[string]int{
 	"internal/walls":   0, // this
 
 	"internal/film":  1, // how a reel divides
+	"internal/paper": 1, // printed pages
 	"internal/money": 1, // currencies, quotes, numbers by locale
 
 	"internal/scenario": 2, // what the user says
@@ -50,6 +51,8 @@ var rooms = []room{
 		why: "it compares pictures in tests"},
 	{tree: "gonum.org", in: []string{"internal/figure"},
 		why: "one package draws"},
+	{tree: "codeberg.org/go-pdf", in: []string{"internal/paper"},
+		why: "one package prints"},
 	{tree: "net/url", in: []string{"internal", "cmd"},
 		why: "it only takes addresses apart"},
 	{tree: "net", in: []string{"internal/rates"},

@@ -8,10 +8,8 @@ import (
 
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 )
-
-// version is the program's, as FyneApp.toml has it.
-const version = "0.1.0"
 
 // The exit statuses.
 const (
@@ -53,7 +51,7 @@ func run(args []string, s stage) (status int) {
 	case "help", "-h", "-help", "--help":
 		return help(args[1:], s)
 	case "version", "-version", "--version":
-		fmt.Fprintln(s.out, "reelworth-cli "+version)
+		fmt.Fprintln(s.out, "reelworth-cli "+version.String())
 		return statusFine
 	}
 	cmd, ok := commands[args[0]]

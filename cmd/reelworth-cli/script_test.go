@@ -98,18 +98,6 @@ func starts(ts *testscript.TestScript, _ bool, args []string) {
 	}
 }
 
-// The program says the version that it is packaged with.
-func TestVersion(t *testing.T) {
-	packaged, err := os.ReadFile("../../FyneApp.toml")
-	if err != nil {
-		t.Fatal(err)
-	}
-	m := regexp.MustCompile(`(?m)^Version = "(.*)"$`).FindSubmatch(packaged)
-	if m == nil || string(m[1]) != version {
-		t.Errorf("version %s, packaged as %s", version, m[1])
-	}
-}
-
 // A failure inside the program is one line to the user.
 func TestNoStackTrace(t *testing.T) {
 	var out, complaints bytes.Buffer

@@ -20,12 +20,12 @@ type command struct {
 // commands are all commands by name; order is how the overview lists them.
 var (
 	commands map[string]command
-	order    = []string{"compare", "chart", "check"}
+	order    = []string{"compare", "summary", "chart", "check"}
 )
 
 func init() {
 	commands = map[string]command{}
-	for _, cmd := range []command{compareCommand(), chartCommand(), checkCommand()} {
+	for _, cmd := range []command{compareCommand(), summaryCommand(), chartCommand(), checkCommand()} {
 		commands[cmd.name] = cmd
 	}
 }
@@ -55,9 +55,9 @@ func overview() string {
 	var b strings.Builder
 	b.WriteString("Compare film on long reels that you load yourself with ready-made rolls.\n\nUsage: reelworth-cli COMMAND FILE [flags]\n\n")
 	for _, name := range order {
-		fmt.Fprintf(&b, "  %-10s%s\n", name, commands[name].short)
+		fmt.Fprintf(&b, "  %-13s%s\n", name, commands[name].short)
 	}
-	fmt.Fprintf(&b, "  %-10s%s\n  %-10s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
+	fmt.Fprintf(&b, "  %-13s%s\n  %-13s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
 	b.WriteString("\nFILE is a scenario file; \"-\" reads standard input. Flags stand before or after it.\n" +
 		"Exit status: 0 fine, 1 the input is at fault, 2 the call is at fault.\n")
 	return b.String()

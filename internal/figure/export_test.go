@@ -11,6 +11,7 @@ import (
 
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 )
 
 func TestAnExportStandsAlone(t *testing.T) {
@@ -29,7 +30,7 @@ func TestAnExportStandsAlone(t *testing.T) {
 		"43 rolls a year of 36 exposures, 12 months from January 2027 on. Developing is counted.",
 		"Import tax 23 %, duty 4.2 % above EUR 150.00, handling EUR 6.50.",
 		"Rates: 1 EUR = 163.36 JPY, 20 Nov 2026; 1 USD = 0.8875 EUR, 20 Nov 2026.",
-		"Drawn by Reelworth on 24 Nov 2026",
+		"Drawn by Reelworth " + version.Base + " on 24 Nov 2026",
 	} {
 		if !slices.ContainsFunc(d.Texts(), func(b TextBox) bool { return spaces.Replace(b.Text) == want }) {
 			t.Errorf("the export does not say %q", want)

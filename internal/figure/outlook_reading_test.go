@@ -16,6 +16,7 @@ import (
 	"reelworth/internal/exact"
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 )
 
 const demoPack = "Marigold 400, pack of 5 by post"
@@ -226,7 +227,7 @@ func TestExportsOfWhatChangesTheAnswerStandAlone(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, text := range []string{d.Title(), "Quayside year, colour", "Drawn by Reelworth on 24 Nov 2026"} {
+		for _, text := range []string{d.Title(), "Quayside year, colour", "Drawn by Reelworth " + version.Base + " on 24 Nov 2026"} {
 			if !writes(d, spaces.Replace(text)) {
 				t.Errorf("%s does not say %q", e.Figure, text)
 			}

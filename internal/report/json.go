@@ -8,6 +8,7 @@ import (
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 	"reelworth/internal/words"
 )
 
@@ -35,6 +36,7 @@ type jsonComparison struct {
 	Offers   []jsonOffer   `json:"offers"`
 	Verdict  jsonVerdict   `json:"verdict"`
 	Warnings []jsonWarning `json:"warnings"`
+	Version  string        `json:"version"` // of the program that computed it
 }
 
 type jsonOffer struct {
@@ -178,6 +180,7 @@ func jsonOf(c *compare.Comparison) jsonComparison {
 		Offers:   make([]jsonOffer, len(c.Offers)),
 		Verdict:  verdictOf(c),
 		Warnings: make([]jsonWarning, len(c.Warnings)),
+		Version:  version.String(),
 	}
 	for i := range c.Offers {
 		j.Offers[i] = offerOf(c, i)

@@ -10,6 +10,7 @@ var floors = map[string]int{
 	"assets":           0, // typeface, icon
 	"internal/exact":   0, // fractions
 	"internal/palette": 0, // colours
+	"internal/version": 0, // which Reelworth this is
 	"internal/walls":   0, // this
 
 	"internal/film":  1, // how a reel divides

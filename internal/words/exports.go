@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/film"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 )
 
 // What the pieces of a reel are called.
@@ -156,10 +157,12 @@ func (v voice) ratesUsed(c *compare.Comparison) string {
 	return "Rates: " + strings.Join(quotes, "; ") + "."
 }
 
-// DrawnOn is the date line of an export; an unset date gives none.
+// DrawnOn is the date line of an export: "Drawn by Reelworth 0.1.0 on 20 Nov 2026"; an
+// unset date is not told.
 func DrawnOn(d scenario.Date) string {
+	text := "Drawn by Reelworth " + version.String()
 	if day := Day(d); day != "" {
-		return "Drawn by Reelworth on " + day
+		text += " on " + day
 	}
-	return "Drawn by Reelworth"
+	return text
 }

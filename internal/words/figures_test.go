@@ -12,6 +12,7 @@ import (
 	"reelworth/internal/film"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/version"
 )
 
 // another adds a second offer of a kind, so that "the reel" is one of several.
@@ -188,8 +189,8 @@ func TestWhatStandsUnderAnExport(t *testing.T) {
 	if got := Assumptions(c, "en")[0]; !strings.HasSuffix(got, "Developing is not counted.") {
 		t.Errorf("without developing: %s", got)
 	}
-	same(t, "date line", DrawnOn(scenario.Date{Year: 2026, Month: 11, Day: 24}), "Drawn by Reelworth on 24 Nov 2026")
-	same(t, "date line without a date", DrawnOn(scenario.Date{}), "Drawn by Reelworth")
+	same(t, "date line", DrawnOn(scenario.Date{Year: 2026, Month: 11, Day: 24}), "Drawn by Reelworth "+version.Base+" on 24 Nov 2026")
+	same(t, "date line without a date", DrawnOn(scenario.Date{}), "Drawn by Reelworth "+version.Base)
 }
 
 func TestWhatStandsAtTheStrip(t *testing.T) {

@@ -10,6 +10,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
+
+	"reelworth/internal/tomltext"
 )
 
 // MaxBytes is the size of the largest file that is read.
@@ -17,26 +19,26 @@ const MaxBytes = 8 << 20
 
 // decode turns a file into tables, and finds where everything in it stands. It
 // returns a fault where the file is no TOML.
-func decode(data []byte) (map[string]any, *node, *Fault) {
+func decode(data []byte) (map[string]any, *tomltext.Node, *Fault) {
 	if f := notText(data); f != nil {
 		return nil, nil, f
 	}
 	text := string(data)
-	where, line, scanErr := scan(text)
-	if scanErr != nil && !errors.Is(scanErr, errSyntax) {
+	where, line, scanErr := tomltext.Scan(text, "scenario")
+	if scanErr != nil && !errors.Is(scanErr, tomltext.ErrSyntax) {
 		return nil, nil, fileFault(line, scanErr.Error(), "write tables the way the demo scenario has them")
 	}
 	if scanErr != nil {
-		where.cuts = nil // the library finds out what is wrong
+		where.Cuts = nil // the library finds out what is wrong
 	}
-	doc, f := decodePieces(text, where.cuts)
+	doc, f := decodePieces(text, where.Cuts)
 	if f == nil && scanErr != nil {
 		f = fileFault(line, "this line is written in a way that cannot be located", "write it plainly: key = \"value\"")
 	}
 	if f != nil {
 		return nil, nil, f
 	}
-	return doc, where.root, nil
+	return doc, where.Root, nil
 }
 
 // notText is the fault of a file that cannot be text.
@@ -67,11 +69,11 @@ func fileFault(line int, wrong, remedy string) *Fault {
 
 // decodePieces gives the TOML library one scenario at a time, side by side: a
 // [[scenario]] and what follows it is a file of its own.
-func decodePieces(text string, cuts []cut) (map[string]any, *Fault) {
+func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 	if len(cuts) == 0 {
 		return decodePiece(text, 1)
 	}
-	doc, f := decodePiece(text[:cuts[0].offset], 1)
+	doc, f := decodePiece(text[:cuts[0].Offset], 1)
 	if f != nil {
 		return nil, f
 	}
@@ -80,9 +82,9 @@ func decodePieces(text string, cuts []cut) (map[string]any, *Fault) {
 	read := func(i int) {
 		end := len(text)
 		if i+1 < len(cuts) {
-			end = cuts[i+1].offset
+			end = cuts[i+1].Offset
 		}
-		piece, f := decodePiece(text[cuts[i].offset:end], cuts[i].line)
+		piece, f := decodePiece(text[cuts[i].Offset:end], cuts[i].Line)
 		if f != nil {
 			faults[i] = f
 			return
@@ -167,4 +169,10 @@ func remedyFor(message string) string {
 		}
 	}
 	return `write key = "value", one to a line, with text in quotation marks`
+}
+
+// HasComments says whether a TOML text has comments, which saving loses.
+func HasComments(data []byte) bool {
+	l, _, _ := tomltext.Scan(string(data), "")
+	return l.Comments
 }

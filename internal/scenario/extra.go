@@ -6,6 +6,8 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+
+	"reelworth/internal/tomltext"
 )
 
 // Verbatim is a number, a date or a truth value of an unknown key, as it is spelt in
@@ -25,44 +27,44 @@ func (n Notice) Report(file string) string {
 }
 
 // extra keeps what a table holds beyond its fields; nil when nothing.
-func (r *reader) extra(t *table, m map[string]any, n *node) Extra {
+func (r *reader) extra(t *table, m map[string]any, n *tomltext.Node) Extra {
 	var e Extra
 	for k, v := range m {
 		if !t.keys[k] {
 			if e == nil {
 				e = Extra{}
 			}
-			e[k] = keep(v, n.child(k))
+			e[k] = keep(v, n.Child(k))
 		}
 	}
 	return e
 }
 
 // keep is a decoded value as Extra holds it: text, Verbatim, lists and tables.
-func keep(v any, n *node) any {
+func keep(v any, n *tomltext.Node) any {
 	switch x := v.(type) {
 	case string:
 		return x
 	case map[string]any:
 		out := make(map[string]any, len(x))
 		for k, e := range x {
-			out[k] = keep(e, n.child(k))
+			out[k] = keep(e, n.Child(k))
 		}
 		return out
 	case []map[string]any:
 		out := make([]any, len(x))
 		for i, e := range x {
-			out[i] = keep(e, n.item(i))
+			out[i] = keep(e, n.Item(i))
 		}
 		return out
 	case []any:
 		out := make([]any, len(x))
 		for i, e := range x {
-			out[i] = keep(e, n.item(i))
+			out[i] = keep(e, n.Item(i))
 		}
 		return out
 	}
-	return Verbatim(n.spelt())
+	return Verbatim(spelt(n))
 }
 
 // Unknown names the keys of a file that this version does not know, such as
@@ -103,13 +105,13 @@ func eachUnknown(f File, visit func(p []step, in *table)) {
 }
 
 // notices names the unknown keys with their lines, in the order of the file.
-func notices(f File, root *node) []Notice {
+func notices(f File, root *tomltext.Node) []Notice {
 	var list []Notice
 	eachUnknown(f, func(p []step, in *table) {
 		if len(list) >= maxFaults {
 			return
 		}
-		n := Notice{Path: pathText(p), Line: root.find(p).line, Text: "this key is unknown; it is kept but counts for nothing"}
+		n := Notice{Path: pathText(p), Line: find(root, p).Line, Text: "this key is unknown; it is kept but counts for nothing"}
 		if near := nearest(p[len(p)-1].key, in); near != "" {
 			n.Text += "; perhaps " + near + " is meant"
 		}

@@ -11,6 +11,8 @@ import (
 
 	"github.com/BurntSushi/toml"
 	tomltest "github.com/toml-lang/toml-test"
+
+	"reelworth/internal/tomltext"
 )
 
 // The files of the TOML project's own test suite (github.com/toml-lang/toml-test),
@@ -41,7 +43,7 @@ func suite(t testing.TB, kind string) map[string]string {
 
 func TestEveryKeyOfTheTomlSuiteIsLocated(t *testing.T) {
 	for name, text := range suite(t, "valid") {
-		l, line, err := scan(text)
+		l, line, err := tomltext.Scan(text, "scenario")
 		if err != nil {
 			t.Errorf("%s:%d: %v", name, line, err)
 			continue
@@ -52,19 +54,19 @@ func TestEveryKeyOfTheTomlSuiteIsLocated(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		sameShape(t, name, doc, l.root)
+		sameShape(t, name, doc, l.Root)
 		lines := strings.Split(text, "\n")
 		found := map[string]bool{}
-		locate(l.root, nil, func(path []string, n *node) {
+		locate(l.Root, nil, func(path []string, n *tomltext.Node) {
 			found[toml.Key(path).String()] = true
-			if n.line < 1 || n.line > len(lines) {
-				t.Errorf("%s: %q is said to be at line %d of %d", name, path, n.line, len(lines))
+			if n.Line < 1 || n.Line > len(lines) {
+				t.Errorf("%s: %q is said to be at line %d of %d", name, path, n.Line, len(lines))
 				return
 			}
 			last := path[len(path)-1]
-			at := lines[n.line-1]
+			at := lines[n.Line-1]
 			if !strings.Contains(at, last) && !strings.ContainsAny(at, `"\`) {
-				t.Errorf("%s:%d: %q is not on its line: %s", name, n.line, path, at)
+				t.Errorf("%s:%d: %q is not on its line: %s", name, n.Line, path, at)
 			}
 		})
 		for _, k := range meta.Keys() {
@@ -76,19 +78,19 @@ func TestEveryKeyOfTheTomlSuiteIsLocated(t *testing.T) {
 }
 
 // locate visits every key with its path.
-func locate(n *node, path []string, visit func([]string, *node)) {
-	for _, e := range n.keys {
-		p := append(slices.Clip(path), e.key)
-		visit(p, e.node)
-		locate(e.node, p, visit)
+func locate(n *tomltext.Node, path []string, visit func([]string, *tomltext.Node)) {
+	for _, e := range n.Keys {
+		p := append(slices.Clip(path), e.Key)
+		visit(p, e.Node)
+		locate(e.Node, p, visit)
 	}
-	for _, item := range n.items {
+	for _, item := range n.Items {
 		locate(item, path, visit)
 	}
 }
 
 // sameShape holds the nodes against what the TOML library read.
-func sameShape(t *testing.T, name string, v any, n *node) {
+func sameShape(t *testing.T, name string, v any, n *tomltext.Node) {
 	t.Helper()
 	if n == nil {
 		t.Errorf("%s: a value has no place: %v", name, v)
@@ -102,21 +104,21 @@ func sameShape(t *testing.T, name string, v any, n *node) {
 	}
 	switch x := v.(type) {
 	case map[string]any:
-		if len(x) != len(n.keys) || n.array || n.raw != "" {
-			t.Errorf("%s: %d keys at line %d, want %d", name, len(n.keys), n.line, len(x))
+		if len(x) != len(n.Keys) || n.Array || n.Raw != "" {
+			t.Errorf("%s: %d keys at line %d, want %d", name, len(n.Keys), n.Line, len(x))
 		}
 		for k, e := range x {
-			sameShape(t, name, e, n.child(k))
+			sameShape(t, name, e, n.Child(k))
 		}
 	case []any:
-		if len(x) != len(n.items) || !n.array {
-			t.Errorf("%s: %d elements at line %d, want %d", name, len(n.items), n.line, len(x))
+		if len(x) != len(n.Items) || !n.Array {
+			t.Errorf("%s: %d elements at line %d, want %d", name, len(n.Items), n.Line, len(x))
 		}
 		for i, e := range x {
-			sameShape(t, name, e, n.item(i))
+			sameShape(t, name, e, n.Item(i))
 		}
 	default:
-		if n.raw == "" {
+		if n.Raw == "" {
 			t.Errorf("%s: no spelling of %v", name, v)
 		}
 	}
@@ -216,7 +218,7 @@ func readAs(typ string, got any) string {
 // would not let pass must not pass here.
 func TestInvalidFilesOfTheTomlSuiteGiveOneFault(t *testing.T) {
 	for name, text := range suite(t, "invalid") {
-		scan(text)
+		tomltext.Scan(text, "scenario")
 		var doc map[string]any
 		if _, err := toml.Decode(text, &doc); err == nil {
 			continue // the library reads TOML 1.1, which allows what 1.0 did not
@@ -245,7 +247,7 @@ func TestLinesOfKeysTablesAndElements(t *testing.T) {
 		/* 13 */ "[t.sub]",
 		/* 14 */ "k = 1979-05-27 07:32:00 # when",
 	}, "\r\n")
-	l, _, err := scan(text)
+	l, _, err := tomltext.Scan(text, "scenario")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -267,47 +269,28 @@ func TestLinesOfKeysTablesAndElements(t *testing.T) {
 		{[]step{element("t", 1), key("sub"), key("k")}, 14, "1979-05-27 07:32:00"},
 		{[]step{element("t", 1), key("missing")}, 12, ""},
 	} {
-		if n := l.root.find(c.path); n.line != c.line || n.raw != c.raw {
-			t.Errorf("%s: line %d %q, want %d %q", pathText(c.path), n.line, n.raw, c.line, c.raw)
+		if n := find(l.Root, c.path); n.Line != c.line || n.Raw != c.raw {
+			t.Errorf("%s: line %d %q, want %d %q", pathText(c.path), n.Line, n.Raw, c.line, c.raw)
 		}
 	}
 }
 
 func TestAHeaderAfterItsSubtablesAndAWideTable(t *testing.T) {
 	var b strings.Builder
-	for i := range 2 * many {
+	const wide = 24 // keys from which a table has an index
+	for i := range 2 * wide {
 		b.WriteString("k" + strconv.Itoa(i) + ".a = 1\n")
 	}
 	b.WriteString("k3.b = 1\n") // makes the index
 	b.WriteString("new.a = 1\nnew.b = 1\n[z.sub]\n[z]\n")
-	l, _, err := scan(b.String())
+	l, _, err := tomltext.Scan(b.String(), "scenario")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if n := l.root.child("new"); len(n.keys) != 2 || n.line != 2*many+2 || len(l.root.keys) != 2*many+2 {
-		t.Error(n.keys, n.line, len(l.root.keys))
+	if n := l.Root.Child("new"); len(n.Keys) != 2 || n.Line != 2*wide+2 || len(l.Root.Keys) != 2*wide+2 {
+		t.Error(n.Keys, n.Line, len(l.Root.Keys))
 	}
-	if n := l.root.child("z"); n.line != 2*many+5 || n.child("sub").line != 2*many+4 {
-		t.Error(n.line)
-	}
-}
-
-func TestHasComments(t *testing.T) {
-	for text, want := range map[string]bool{
-		"":                            false,
-		"a = \"# no\"\nb = '#'":       false,
-		"a = '''\n# no\n'''":          false,
-		"a = \"\"\"\n# \\\" no\"\"\"": false,
-		"# yes":                       true,
-		"a = 1 # yes":                 true,
-		"a = [ # yes\n 1 ]":           true,
-		"[a] # yes\n":                 true,
-		"'#' = 1":                     false,
-		"a = '''x''''' # yes":         true,
-		"a = \"\"\"\"\"\"\nb = 1":     false,
-	} {
-		if got := HasComments([]byte(text)); got != want {
-			t.Errorf("%q: %t", text, got)
-		}
+	if n := l.Root.Child("z"); n.Line != 2*wide+5 || n.Child("sub").Line != 2*wide+4 {
+		t.Error(n.Line)
 	}
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"reflect"
 	"strconv"
+
+	"reelworth/internal/tomltext"
 )
 
 // Schema is the version of the file format that this package writes.
@@ -72,7 +74,7 @@ func readSchema(doc map[string]any, r *reporter) (found int, goOn bool) {
 	return Schema, true
 }
 
-func readScenarios(v any, root *node, top *reporter) []Scenario {
+func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
 	at := key("scenario")
 	if v == nil {
 		top.fault([]step{at}, "is missing", "write at least one [[scenario]]")
@@ -87,13 +89,13 @@ func readScenarios(v any, root *node, top *reporter) []Scenario {
 		top.fault([]step{{at.key, MaxScenarios}}, fmt.Sprintf("there are %d scenarios, more than %d", len(list), MaxScenarios), "split the file")
 		list = list[:MaxScenarios]
 	}
-	nodes := root.child("scenario")
+	nodes := root.Child("scenario")
 	out := make([]Scenario, len(list))
 	reporters := make([]reporter, len(list))
 	typ := tableOf(reflect.TypeFor[Scenario]())
 	for i, m := range list {
 		rep := &reporters[i]
-		*rep = reporter{faults: top.faults, where: nodes.item(i), scenario: i}
+		*rep = reporter{faults: top.faults, where: nodes.Item(i), scenario: i}
 		if len(list) > 1 {
 			rep.title = titleOf(m, i)
 		}
@@ -120,7 +122,7 @@ type reader struct {
 }
 
 // table reads one table; what cannot be read keeps its default.
-func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *node) {
+func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *tomltext.Node) {
 	t.setDefaults(v)
 	known := 0
 	for i := range t.fields {
@@ -131,7 +133,7 @@ func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *node) {
 		}
 		known++
 		r.path = append(r.path, key(f.key))
-		r.field(f, v.Field(f.index), value, n.child(f.key))
+		r.field(f, v.Field(f.index), value, n.Child(f.key))
 		r.path = r.path[:len(r.path)-1]
 	}
 	for i := range t.fields {
@@ -155,7 +157,7 @@ func (r *reader) missing(f *field) {
 }
 
 // field reads one value.
-func (r *reader) field(f *field, v reflect.Value, value any, n *node) {
+func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	switch f.form {
 	case formTable:
 		if m, ok := value.(map[string]any); ok {
@@ -183,7 +185,7 @@ func (r *reader) field(f *field, v reflect.Value, value any, n *node) {
 func (r *reader) wrong(wrong, remedy string) { r.fault(r.path, wrong, remedy) }
 
 // list reads an array of tables.
-func (r *reader) list(f *field, v reflect.Value, value any, n *node) {
+func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	tables, ok := asTables(value)
 	if !ok {
 		r.wrong("is no list of tables", "write [["+"…"+f.key+"]] above each of them")
@@ -200,7 +202,7 @@ func (r *reader) list(f *field, v reflect.Value, value any, n *node) {
 	out := reflect.MakeSlice(v.Type(), len(tables), len(tables))
 	for i, m := range tables {
 		r.path[at].item = i
-		r.table(f.table, out.Index(i), m, n.item(i))
+		r.table(f.table, out.Index(i), m, n.Item(i))
 	}
 	v.Set(out)
 }
@@ -238,7 +240,7 @@ func asTables(v any) ([]map[string]any, bool) {
 }
 
 // numbers reads the twelve months.
-func (r *reader) numbers(v reflect.Value, value any, n *node) {
+func (r *reader) numbers(v reflect.Value, value any, n *tomltext.Node) {
 	const remedy = "write 12 numbers in quotation marks, one for each month from first_month on"
 	list, ok := value.([]any)
 	if !ok {
@@ -252,7 +254,7 @@ func (r *reader) numbers(v reflect.Value, value any, n *node) {
 	at := len(r.path) - 1
 	for i, e := range list {
 		r.path[at].item = i
-		if d, ok := r.number(e, n.item(i)); ok {
+		if d, ok := r.number(e, n.Item(i)); ok {
 			v.Index(i).Set(reflect.ValueOf(d))
 		}
 	}

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"reelworth/internal/tomltext"
 )
 
 // maxFaults is how many faults are listed. A file with more is unusable as a whole.
@@ -37,11 +39,11 @@ func pathText(p []step) string {
 
 // find is the node at the end of a path, or the last one on the way that is there:
 // for a missing key, its table.
-func (n *node) find(p []step) *node {
+func find(n *tomltext.Node, p []step) *tomltext.Node {
 	for _, s := range p {
-		next := n.child(s.key)
+		next := n.Child(s.key)
 		if next != nil && s.item >= 0 {
-			next = next.item(s.item)
+			next = next.Item(s.item)
 		}
 		if next == nil {
 			return n
@@ -54,9 +56,9 @@ func (n *node) find(p []step) *node {
 // reporter gathers the faults of one scenario, or those outside of all.
 type reporter struct {
 	faults   *[]Fault
-	where    *node  // of the scenario's table; nil when there is no file
-	scenario int    // −1 outside of all
-	title    string // what to call the scenario where the file has several
+	where    *tomltext.Node // of the scenario's table; nil when there is no file
+	scenario int            // −1 outside of all
+	title    string         // what to call the scenario where the file has several
 	bad      map[string]bool
 }
 
@@ -71,8 +73,8 @@ func (r *reporter) fault(p []step, wrong, remedy string) {
 	}
 	r.bad[text] = true
 	f := Fault{Path: text, Place: r.place(p), Wrong: r.title + wrong, Remedy: remedy}
-	if n := r.where.find(p); n != nil {
-		f.Line = n.line
+	if n := find(r.where, p); n != nil {
+		f.Line = n.Line
 	}
 	*r.faults = append(*r.faults, f)
 }

@@ -7,10 +7,12 @@ import (
 	"strings"
 
 	"github.com/shopspring/decimal"
+
+	"reelworth/internal/tomltext"
 )
 
 // scalar reads a value that is no table and no list.
-func (r *reader) scalar(f *field, v reflect.Value, value any, n *node) {
+func (r *reader) scalar(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	switch f.form {
 	case formText:
 		if text, ok := value.(string); ok {
@@ -44,7 +46,7 @@ func (r *reader) scalar(f *field, v reflect.Value, value any, n *node) {
 }
 
 // number reads a decimal: text, or a whole number. A float has lost digits already.
-func (r *reader) number(value any, n *node) (d Decimal, ok bool) {
+func (r *reader) number(value any, n *tomltext.Node) (d Decimal, ok bool) {
 	switch x := value.(type) {
 	case string:
 		d, wrong, remedy := parseNumber(x)
@@ -60,14 +62,14 @@ func (r *reader) number(value any, n *node) (d Decimal, ok bool) {
 		}
 		return decimal.New(x, 0), true
 	case float64:
-		r.wrong(clip(n.spelt())+" stands without quotation marks, which loses digits", numberRemedy(n.spelt()))
+		r.wrong(clip(spelt(n))+" stands without quotation marks, which loses digits", numberRemedy(spelt(n)))
 	default:
 		r.wrong(kindOf(value, n)+", not a number", `write a number in quotation marks, such as "14.80"`)
 	}
 	return d, false
 }
 
-func (r *reader) whole(f *field, value any, n *node) (int64, bool) {
+func (r *reader) whole(f *field, value any, n *tomltext.Node) (int64, bool) {
 	switch x := value.(type) {
 	case int64:
 		if x < 1e12 && x > -1e12 {
@@ -81,14 +83,14 @@ func (r *reader) whole(f *field, value any, n *node) (int64, bool) {
 			r.wrong(quote(x)+" is text, not a whole number", "write "+example(f)+", without quotation marks")
 		}
 	case float64:
-		r.wrong(clip(n.spelt())+" is no whole number", "write "+example(f)+", without a point")
+		r.wrong(clip(spelt(n))+" is no whole number", "write "+example(f)+", without a point")
 	default:
 		r.wrong(kindOf(value, n)+", not a whole number", "write "+example(f))
 	}
 	return 0, false
 }
 
-func (r *reader) month(f *field, v reflect.Value, value any, n *node) {
+func (r *reader) month(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	text, ok := value.(string)
 	if !ok {
 		r.wrong(kindOf(value, n)+", not a month in quotation marks", "write "+example(f))
@@ -102,10 +104,10 @@ func (r *reader) month(f *field, v reflect.Value, value any, n *node) {
 	v.Set(reflect.ValueOf(m))
 }
 
-func (r *reader) date(f *field, v reflect.Value, value any, n *node) {
+func (r *reader) date(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	text, isText := value.(string)
 	if !isText {
-		text = n.spelt()
+		text = spelt(n)
 	}
 	d, err := ParseDate(text)
 	switch {
@@ -121,20 +123,20 @@ func (r *reader) date(f *field, v reflect.Value, value any, n *node) {
 }
 
 // spelt is a scalar as it stands in the file.
-func (n *node) spelt() string {
+func spelt(n *tomltext.Node) string {
 	if n == nil {
 		return ""
 	}
-	return n.raw
+	return n.Raw
 }
 
 // kindOf says what a value is, for "…, not text".
-func kindOf(value any, n *node) string {
+func kindOf(value any, n *tomltext.Node) string {
 	switch x := value.(type) {
 	case string:
 		return quote(x) + " is text"
 	case int64, float64:
-		return clip(n.spelt()) + " is a number"
+		return clip(spelt(n)) + " is a number"
 	case bool:
 		return fmt.Sprintf("%t is true-or-false", x)
 	case map[string]any, []map[string]any:
@@ -142,12 +144,12 @@ func kindOf(value any, n *node) string {
 	case []any:
 		return "it is a list"
 	}
-	return clip(n.spelt()) + " is a date or a time"
+	return clip(spelt(n)) + " is a date or a time"
 }
 
 // requote is the assignment of a scalar put in quotation marks.
-func requote(f *field, n *node) string {
-	if raw := n.spelt(); raw != "" && len(f.rule.OneOf) == 0 && !f.rule.Currency {
+func requote(f *field, n *tomltext.Node) string {
+	if raw := spelt(n); raw != "" && len(f.rule.OneOf) == 0 && !f.rule.Currency {
 		return f.key + ` = "` + clip(raw) + `"`
 	}
 	return example(f)

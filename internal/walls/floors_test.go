@@ -13,9 +13,10 @@ var floors = map[string]int{
 	"internal/version": 0, // which Reelworth this is
 	"internal/walls":   0, // this
 
-	"internal/film":  1, // how a reel divides
-	"internal/paper": 1, // printed pages
-	"internal/money": 1, // currencies, quotes, numbers by locale
+	"internal/film":     1, // how a reel divides
+	"internal/money":    1, // currencies, quotes, numbers by locale
+	"internal/paper":    1, // printed pages
+	"internal/tomltext": 1, // a TOML text, changed in place
 
 	"internal/scenario": 2, // what the user says
 

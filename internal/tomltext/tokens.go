@@ -1,4 +1,4 @@
-package scenario
+package tomltext
 
 import (
 	"strconv"
@@ -11,17 +11,17 @@ import (
 // key reads the parts of a dotted key and the blanks after it. The next key
 // overwrites them.
 func (s *scanner) key() ([]string, error) {
-	parts := s.parts[:0]
+	parts, ends := s.parts[:0], s.ends[:0]
 	for {
 		s.blank(false)
 		p, err := s.keyPart()
 		if err != nil {
 			return nil, err
 		}
-		parts = append(parts, p)
+		parts, ends = append(parts, p), append(ends, s.pos)
 		s.blank(false)
 		if !s.take('.') {
-			s.parts = parts
+			s.parts, s.ends = parts, ends
 			return parts, nil
 		}
 		if len(parts) > maxDepth {
@@ -46,40 +46,48 @@ func (s *scanner) keyPart() (string, error) {
 		s.pos++
 	}
 	if s.pos == start {
-		return "", errSyntax
+		return "", ErrSyntax
 	}
 	return s.text[start:s.pos], nil
 }
 
 // value reads a value into n.
-func (s *scanner) value(n *node) error {
+func (s *scanner) value(n *Node) error {
+	n.span.start = s.pos
+	err := s.valueInto(n)
+	n.span.end = s.pos
+	return err
+}
+
+func (s *scanner) valueInto(n *Node) error {
 	start := s.pos
 	switch s.peek() {
 	case '"', '\'':
 		if err := s.quoted(); err != nil {
 			return err
 		}
-		n.raw = s.text[start:s.pos]
+		n.Raw = s.text[start:s.pos]
 		return nil
 	case '[':
-		n.array = true
+		n.Array = true
 		return s.list(']', func() error {
 			item := s.node(n, "", 1)
-			n.items = append(n.items, item)
+			n.Items = append(n.Items, item)
 			if err := s.spend(item, n, 1); err != nil {
 				return err
 			}
 			return s.value(item)
 		})
 	case '{':
-		return s.list('}', func() error { return s.assign(n) })
+		return s.list('}', func() error { return s.assign(n, true) })
 	}
 	for s.pos < len(s.text) && !strings.ContainsRune(",]}#\r\n", rune(s.text[s.pos])) {
 		s.pos++
 	}
-	n.raw = strings.TrimRight(s.text[start:s.pos], " \t")
-	if n.raw == "" {
-		return errSyntax
+	n.Raw = strings.TrimRight(s.text[start:s.pos], " \t")
+	s.pos = start + len(n.Raw)
+	if n.Raw == "" {
+		return ErrSyntax
 	}
 	return nil
 }
@@ -100,7 +108,7 @@ func (s *scanner) list(end byte, element func() error) error {
 			continue
 		}
 		if !s.take(end) {
-			return errSyntax
+			return ErrSyntax
 		}
 		return nil
 	}
@@ -133,7 +141,7 @@ func (s *scanner) quoted() error {
 			s.pos++
 		case c == '\n':
 			if !long {
-				return errSyntax
+				return ErrSyntax
 			}
 			s.line++
 			s.pos++
@@ -151,7 +159,7 @@ func (s *scanner) quoted() error {
 		}
 	}
 	s.pos = len(s.text)
-	return errSyntax
+	return ErrSyntax
 }
 
 // run is how many of c stand here.
@@ -184,7 +192,7 @@ func (s *scanner) blank(lines bool) bool {
 }
 
 func (s *scanner) comment() {
-	s.comments = true
+	s.Comments = true
 	n := strings.IndexByte(s.text[s.pos:], '\n')
 	if n < 0 {
 		n = len(s.text) - s.pos
@@ -200,7 +208,7 @@ func (s *scanner) lineEnd() error {
 	}
 	s.take('\r')
 	if s.pos < len(s.text) && s.peek() != '\n' {
-		return errSyntax
+		return ErrSyntax
 	}
 	return nil
 }
@@ -231,7 +239,7 @@ func unescape(in string) (string, error) {
 		}
 		i++
 		if i >= len(in) {
-			return "", errSyntax
+			return "", ErrSyntax
 		}
 		if at := strings.IndexByte(`btnfre"\`, in[i]); at >= 0 {
 			b.WriteByte("\b\t\n\f\r\x1b\"\\"[at])
@@ -239,11 +247,11 @@ func unescape(in string) (string, error) {
 		}
 		digits := map[byte]int{'x': 2, 'u': 4, 'U': 8}[in[i]]
 		if digits == 0 || i+digits >= len(in) {
-			return "", errSyntax
+			return "", ErrSyntax
 		}
 		code, err := strconv.ParseUint(in[i+1:i+1+digits], 16, 32)
 		if err != nil {
-			return "", errSyntax
+			return "", ErrSyntax
 		}
 		b.WriteRune(rune(code))
 		i += digits

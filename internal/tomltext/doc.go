@@ -1,0 +1,9 @@
+// Package tomltext is the text of a TOML file: where everything in it stands, and how
+// to change it in place. It knows text and paths, nothing of what a file is about, and
+// leaves to a TOML library what values mean.
+//
+// It promises that a change rewrites what changed and nothing else: comments, blanks,
+// order and unknown keys stay where they are, byte for byte; that what is removed takes
+// the comments directly above it and on its line along, and what is moved too; and
+// that nothing it is given, however hostile, costs more than a moment.
+package tomltext

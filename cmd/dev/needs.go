@@ -29,7 +29,8 @@ const (
 const systemsOwn = "xcode-select"
 
 // buildNeeds are what the window is compiled with. Package names: Debian 12,
-// Fedora 42, Arch; the headers are those that Fyne's window library includes.
+// Fedora 42, Arch; the headers are those that Fyne's window library includes, which
+// is built for X11 and Wayland both and takes what the session has.
 var buildNeeds = []need{
 	{what: "a C compiler", compiler: true,
 		packages: map[manager]string{apt: "gcc", dnf: "gcc", pacman: "gcc", brew: systemsOwn}},
@@ -51,6 +52,15 @@ var buildNeeds = []need{
 		packages: map[manager]string{apt: "libxi-dev", dnf: "libXi-devel", pacman: "libxi"}},
 	{what: "X11 video modes", header: "X11/extensions/xf86vmode.h", links: "Xxf86vm",
 		packages: map[manager]string{apt: "libxxf86vm-dev", dnf: "libXxf86vm-devel", pacman: "libxxf86vm"}},
+	{what: "Wayland, to build with", header: "wayland-client.h", links: "wayland-client",
+		packages: map[manager]string{apt: "libwayland-dev", dnf: "wayland-devel", pacman: "wayland"}},
+	{what: "Wayland's protocols", files: []string{
+		"/usr/share/wayland-protocols/stable", "/usr/local/share/wayland-protocols/stable"},
+		packages: map[manager]string{apt: "wayland-protocols", dnf: "wayland-protocols-devel", pacman: "wayland-protocols"}},
+	{what: "Wayland keyboards", header: "xkbcommon/xkbcommon.h", links: "xkbcommon",
+		packages: map[manager]string{apt: "libxkbcommon-dev", dnf: "libxkbcommon-devel", pacman: "libxkbcommon"}},
+	{what: "EGL, to build with", header: "EGL/egl.h", links: "EGL",
+		packages: map[manager]string{apt: "libegl-dev", dnf: "mesa-libEGL-devel", pacman: "libglvnd"}},
 	{what: "OpenGL drivers, to run with", files: []string{
 		"/usr/lib/*/dri/*_dri.so", "/usr/lib/dri/*_dri.so", "/usr/lib64/dri/*_dri.so",
 		"/usr/lib/*/libgallium*.so*", "/usr/lib/libgallium*.so*", "/usr/lib64/libgallium*.so*", "/run/opengl-driver/lib"},

@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"cmp"
 	"fmt"
 	"time"
 )
@@ -59,6 +60,26 @@ func ParseDate(s string) (Date, error) {
 // DaysUntil is how many days later than d other is.
 func (d Date) DaysUntil(other Date) int {
 	return int(other.time().Sub(d.time()).Hours() / 24)
+}
+
+// Compare is −1, 0 or 1 as d is before, on or after other.
+func (d Date) Compare(other Date) int {
+	return cmp.Or(cmp.Compare(d.Year, other.Year), cmp.Compare(d.Month, other.Month), cmp.Compare(d.Day, other.Day))
+}
+
+// AddDays is the day n days later.
+func (d Date) AddDays(n int) Date {
+	return DateOf(time.Date(d.Year, d.Month, d.Day+n, 0, 0, 0, 0, time.UTC))
+}
+
+// YearsBefore is the same day n years earlier; 29 February becomes 28 where that year
+// has none.
+func (d Date) YearsBefore(n int) Date {
+	b := Date{d.Year - n, d.Month, d.Day}
+	if b.Month == time.February && b.Day == 29 && DateOf(b.time()) != b {
+		b.Day = 28
+	}
+	return b
 }
 
 // String is "YYYY-MM-DD", or "" when unset.

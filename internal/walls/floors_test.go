@@ -25,17 +25,20 @@ var floors = map[string]int{
 	"internal/library": 3, // a file on disk
 	"internal/rates":   3, // published rate files
 
-	"internal/words": 4, // every sentence
+	"internal/history":    4, // a scenario at the rates of the past
+	"internal/sidebyside": 4, // scenarios beside each other
 
-	"internal/figure": 5, // drawings
-	"internal/report": 5, // tables
+	"internal/words": 5, // every sentence
 
-	"internal/desk": 6, // the window
+	"internal/figure": 6, // drawings
+	"internal/report": 6, // tables
 
-	"internal/desk/shots": 7, // pictures of the window
-	"cmd/reelworth":       7,
-	"cmd/reelworth-cli":   7,
-	"cmd/dev":             7,
+	"internal/desk": 7, // the window
+
+	"internal/desk/shots": 8, // pictures of the window
+	"cmd/reelworth":       8,
+	"cmd/reelworth-cli":   8,
+	"cmd/dev":             8,
 }
 
 // room says where a library may be imported.

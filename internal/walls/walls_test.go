@@ -86,7 +86,7 @@ func TestEachBreachIsNamed(t *testing.T) {
 		{"an arrow behind a build tag", "internal/exact/b.go", "//go:build journey\n\npackage exact\n\nimport \"reelworth/internal/money\"\n",
 			"upward from floor 0 to floor 1"},
 		{"the command line importing a command", "cmd/reelworth-cli/b.go", `package main; import "reelworth/internal/desk/shots"`,
-			"sideways on floor 7"},
+			"sideways on floor 8"},
 		{"the toolkit outside the window", "internal/compare/b.go", `package compare; import "fyne.io/fyne/v2"`,
 			"fyne.io is not for this room"},
 		{"the toolkit in the command line", "cmd/reelworth-cli/b.go", `package main; import "fyne.io/fyne/v2/app"`,

@@ -24,6 +24,7 @@ var floors = map[string]int{
 	"internal/draft":   3, // a file being worked on, its undo
 	"internal/library": 3, // a file on disk
 	"internal/rates":   3, // published rate files
+	"internal/reels":   3, // reels in hand
 
 	"internal/history":    4, // a scenario at the rates of the past
 	"internal/sidebyside": 4, // scenarios beside each other

@@ -8,7 +8,7 @@ import (
 )
 
 // demoFile is the scenario the window starts with.
-const demoFile = "internal/scenario/demo.toml"
+const demoFile = "testdata/quayside.toml"
 
 // runWindow opens the window; where it cannot open, it shows the demo's answer
 // without one. A machine without a screen is no failure, one without a compiler is.

@@ -20,7 +20,7 @@ func TestMain(m *testing.M) { testscript.Main(m, map[string]func(){"reelworth-cl
 // The scripts in testdata/script read like a manual: what is typed, and what comes back.
 // quayside.toml, the built-in demo, lies beside every script.
 func TestScripts(t *testing.T) {
-	demo, err := os.ReadFile("../../internal/scenario/demo.toml")
+	demo, err := os.ReadFile("../../testdata/quayside.toml")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -13,7 +13,8 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// Every figure of the worked example is reproduced: testdata/quayside.result.json was
+// Every figure of the worked example is reproduced: testdata/quayside.result.json, at the
+// project's top, was
 // computed independently of this package.
 func TestQuaysideFiguresAreReproduced(t *testing.T) {
 	c := Compare(quayside(), nil, scenario.Date{})
@@ -22,7 +23,7 @@ func TestQuaysideFiguresAreReproduced(t *testing.T) {
 
 // The same from the file itself, as a photographer would keep it.
 func TestQuaysideFileGivesTheSameFigures(t *testing.T) {
-	data, err := os.ReadFile("testdata/quayside.toml")
+	data, err := os.ReadFile("../../testdata/quayside.toml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -41,7 +42,7 @@ func TestQuaysideAsAValueHasNoFault(t *testing.T) {
 }
 
 func wantedFigures(t *testing.T) map[string]any {
-	data, err := os.ReadFile("testdata/quayside.result.json")
+	data, err := os.ReadFile("../../testdata/quayside.result.json")
 	if err != nil {
 		t.Fatal(err)
 	}

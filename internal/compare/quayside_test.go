@@ -34,7 +34,7 @@ func sameFigure(t testing.TB, what string, got exact.Fraction, want string) {
 	}
 }
 
-// quayside is testdata/quayside.toml as a value, new at each call.
+// quayside is quayside.toml of the shared testdata as a value, new at each call.
 func quayside() scenario.Scenario {
 	s := scenario.Scenario{
 		Name: "Quayside year, colour", Home: "EUR",

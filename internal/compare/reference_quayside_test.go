@@ -63,7 +63,7 @@ func quaysideByHand() scenario.Scenario {
 // The worked example was computed with other tools; the reference has to give it too,
 // or its opinion of the engine is worth nothing.
 func TestReferenceGivesTheWorkedExample(t *testing.T) {
-	data, err := os.ReadFile("testdata/quayside.result.json")
+	data, err := os.ReadFile("../../testdata/quayside.result.json")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -72,5 +72,9 @@ var standardOnly = map[string]string{
 	"cmd/dev": "it has to run on a machine that can build nothing else yet",
 }
 
-// top is all that may stand at the project's top, dot files aside.
-var top = []string{"cmd", "internal", "assets", "testdata", "go.mod", "go.sum", "README.md", "DEVELOPERS.md", "FyneApp.toml"}
+// At the project's top stand these folders, all of them, and of files at most these;
+// dot files aside.
+var (
+	topFolders = []string{"assets", "cmd", "internal", "testdata"}
+	topFiles   = []string{"go.mod", "go.sum", "README.md", "DEVELOPERS.md", "FyneApp.toml"}
+)

@@ -91,7 +91,7 @@ func breaches(root fs.FS) ([]string, error) {
 			said = append(said, fmt.Sprintf("%s → %s (%s): %s", a.from, a.to, a.file, why))
 		}
 	}
-	atTop, err := strangersAtTop(root)
+	atTop, err := breachesAtTop(root)
 	return append(said, atTop...), err
 }
 
@@ -148,20 +148,28 @@ func isStandard(path string) bool {
 	return !strings.Contains(first, ".") && first != "C"
 }
 
-// strangersAtTop names what stands at the top and may not. What .gitignore names
-// there may lie about: it is on no other machine.
-func strangersAtTop(root fs.FS) ([]string, error) {
+// breachesAtTop names what stands at the top and may not, and the folders that are
+// not there. What .gitignore names may lie about: it is on no other machine.
+func breachesAtTop(root fs.FS) ([]string, error) {
 	entries, err := fs.ReadDir(root, ".")
 	if err != nil {
 		return nil, err
 	}
 	ignored, _ := fs.ReadFile(root, ".gitignore")
+	lacking := slices.Clone(topFolders)
 	var said []string
 	for _, entry := range entries {
-		name := entry.Name()
-		if !strings.HasPrefix(name, ".") && !slices.Contains(top, name) && !isIgnored(name, string(ignored)) {
+		name, may := entry.Name(), topFiles
+		if entry.IsDir() {
+			may = topFolders
+			lacking = slices.DeleteFunc(lacking, func(folder string) bool { return folder == name })
+		}
+		if !strings.HasPrefix(name, ".") && !slices.Contains(may, name) && !isIgnored(name, string(ignored)) {
 			said = append(said, name+" may not stand at the top: find it a room, or add it to the list in the walls test")
 		}
+	}
+	for _, folder := range lacking {
+		said = append(said, "the folder "+folder+" is missing at the top")
 	}
 	return said, nil
 }

@@ -5,6 +5,7 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -57,6 +58,7 @@ var soundHouse = map[string]string{
 	".gitignore":                     "/reelworth\n*.prof\n",
 	"reelworth":                      "a program, ignored by git",
 	"cpu.prof":                       "a measurement, ignored by git",
+	"assets/icon.svg":                "",
 	"testdata/odd/x.go":              `package odd; import "net/http"`,
 	"internal/exact/a.go":            `package exact; import "math/big"`,
 	"internal/money/a.go":            `package money; import ("fmt"; "reelworth/internal/exact")`,
@@ -109,6 +111,8 @@ func TestEachBreachIsNamed(t *testing.T) {
 			"main.go may not stand at the top"},
 		{"a folder at the top", "scripts/build.sh", "",
 			"scripts may not stand at the top"},
+		{"a file in the place of a folder", "docs", "",
+			"docs may not stand at the top"},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) { expect(t, map[string]string{c.file: c.source}, c.says) })
@@ -137,6 +141,21 @@ func expect(t *testing.T, added map[string]string, says ...string) {
 	}
 	if len(says) == 0 && len(said) > 0 {
 		t.Errorf("a sound house is called unsound:\n%s", all)
+	}
+}
+
+func TestAFolderMissingAtTheTopIsNamed(t *testing.T) {
+	for _, folder := range topFolders {
+		house := fstest.MapFS{}
+		for name, source := range soundHouse {
+			if !strings.HasPrefix(name, folder+"/") {
+				house[name] = &fstest.MapFile{Data: []byte(source)}
+			}
+		}
+		said, err := breachesAtTop(house)
+		if want := []string{"the folder " + folder + " is missing at the top"}; err != nil || !slices.Equal(said, want) {
+			t.Errorf("without %s: %q, %v", folder, said, err)
+		}
 	}
 }
 

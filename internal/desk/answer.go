@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/figure"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -16,17 +17,17 @@ import (
 // answerColumn is the right column: the headline, and what stands behind it in tabs.
 type answerColumn struct {
 	content  *fyne.Container
-	headline *prose
-	under    *prose
-	status   *prose // what the answer does not include
-	tabs     *tabs
+	headline *kit.Text
+	under    *kit.Text
+	status   *kit.Text // what the answer does not include
+	tabs     *kit.Tabs
 	cost     *figureView
 	spend    *figureView
 	ledger   *ledger
 	receipt  *fyne.Container
 	strip    *figureView
 	stripOf  *fyne.Container
-	tables   [2]*tableView // the charts' twins
+	tables   [2]*kit.Table // the charts' twins
 	twins    *fyne.Container
 	changes  *changesPage
 	sizes    *sizesPage
@@ -52,35 +53,35 @@ const (
 
 func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale, ahead aheadActions) *answerColumn {
 	a := &answerColumn{locale: loc}
-	a.headline = newProse(sizeAnswer).lines(2).shrinking(18, 15, sizeText)
-	a.under = newProse(sizeSmall + 1).lines(3).shrinking(sizeSmall)
-	a.status = newProse(sizeSmall).lines(1)
+	a.headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
+	a.under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
+	a.status = kit.NewText(kit.SizeSmall).Lines(1)
 	a.cost = newFigureView(redraw, choose)
 	a.spend = newFigureView(redraw, choose)
-	a.strip = newFigureView(redraw, func(string) {})
+	a.strip = newFigureView(redraw, nil)
 	a.ledger = newLedger()
-	a.stripOf = inset(newStack(0, 0, fixedHeight(a.strip, 116)), 0, 16, 0, 0)
-	a.receipt = inset(newStack(0, 0, a.ledger, a.stripOf), 0, 6, 14, 12)
+	a.stripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(a.strip, 116)), 0, 16, 0, 0)
+	a.receipt = kit.Inset(kit.NewStack(0, 0, a.ledger, a.stripOf), 0, 6, 14, 12)
 	copied := func(text string) {
 		fyne.CurrentApp().Clipboard().SetContent(text)
 		a.announce("Copied, to paste into a spreadsheet")
 	}
 	a.changes = newChangesPage(redraw, ahead.lookAt, ahead.askRange)
 	a.sizes = newSizesPage(redraw, ahead.order, copied)
-	a.tables = [2]*tableView{newTableView(copied), newTableView(copied)}
-	a.twins = inset(newStack(0, 18, a.tables[0], a.tables[1]), 0, 14, 14, 12)
-	a.notes = inset(newStack(0, 10), 0, 14, 14, 12)
+	a.tables = [2]*kit.Table{kit.NewTable(copied), kit.NewTable(copied)}
+	a.twins = kit.Inset(kit.NewStack(0, 18, a.tables[0], a.tables[1]), 0, 14, 14, 12)
+	a.notes = kit.Inset(kit.NewStack(0, 10), 0, 14, 14, 12)
 	charts := container.New(&chartsLayout{figure.CostHeight(3)}, a.cost, a.spend)
-	a.tabs = newTabs(func() {
+	a.tabs = kit.NewTabs(func() {
 		a.fill()
 		redraw()
 	},
-		tab{"Charts", charts},
-		tab{"Receipt", container.NewVScroll(a.receipt)},
-		tab{"What changes it", container.NewVScroll(a.changes.content)},
-		tab{"Order size", container.NewVScroll(a.sizes.content)},
-		tab{"Tables", container.NewScroll(a.twins)},
-		tab{"Notes", container.NewVScroll(a.notes)},
+		kit.Tab{Name: "Charts", Content: charts},
+		kit.Tab{Name: "Receipt", Content: container.NewVScroll(a.receipt)},
+		kit.Tab{Name: "What changes it", Content: container.NewVScroll(a.changes.content)},
+		kit.Tab{Name: "Order size", Content: container.NewVScroll(a.sizes.content)},
+		kit.Tab{Name: "Tables", Content: container.NewScroll(a.twins)},
+		kit.Tab{Name: "Notes", Content: container.NewVScroll(a.notes)},
 	)
 	a.content = container.New(answerLayout{}, a.headline, a.under, a.status, a.tabs)
 	return a
@@ -89,27 +90,27 @@ func newAnswerColumn(redraw func(), choose func(offer string), loc func() locale
 // say puts up the headline.
 func (a *answerColumn) say(c *compare.Comparison) {
 	h := words.Verdict(c, a.locale())
-	a.headline.set(strong(h)...)
-	a.under.set(span{text: h.Under, color: colMuted})
+	a.headline.Set(strong(h)...)
+	a.under.Set(kit.Span{Text: h.Under, Color: kit.Muted})
 }
 
 // strong splits the headline so that the amount can have its colour.
-func strong(h words.Headline) []span {
+func strong(h words.Headline) []kit.Span {
 	before, after, found := strings.Cut(h.Text, h.Strong)
 	if h.Strong == "" || !found {
-		return []span{{text: h.Text, bold: true}}
+		return []kit.Span{{Text: h.Text, Bold: true}}
 	}
-	return []span{{text: before, bold: true}, {text: h.Strong, bold: true, color: colGood}, {text: after, bold: true}}
+	return []kit.Span{{Text: before, Bold: true}, {Text: h.Strong, Bold: true, Color: kit.Good}, {Text: after, Bold: true}}
 }
 
 // show puts up everything but the headline, which settles later.
 func (a *answerColumn) show(an *answer, offer int) {
 	c := an.comparison
 	a.shown, a.offer = an, offer
-	a.cost.show(an.pictures[figureCost])
-	a.spend.show(an.pictures[figureSpend])
-	a.strip.show(an.pictures[figureStrip])
-	a.tabs.rename(pageNotes, notesName(c))
+	a.cost.put(an.pictures[figureCost])
+	a.spend.put(an.pictures[figureSpend])
+	a.strip.put(an.pictures[figureStrip])
+	a.tabs.Rename(pageNotes, notesName(c))
 	if l := a.charts(); l.offers(len(c.Offers)) {
 		a.tabs.Refresh()
 	}
@@ -121,7 +122,7 @@ func (a *answerColumn) fill() {
 	if a.shown == nil {
 		return
 	}
-	switch a.tabs.at {
+	switch a.tabs.At {
 	case pageReceipt:
 		a.itemise(a.shown.comparison, a.offer)
 	case pageChanges:
@@ -153,14 +154,15 @@ func (a *answerColumn) itemise(c *compare.Comparison, offer int) {
 }
 
 func (a *answerColumn) charts() *chartsLayout {
-	return a.tabs.pages[pageCharts].content.(*fyne.Container).Layout.(*chartsLayout)
+	return a.tabs.Pages[pageCharts].Content.(*fyne.Container).Layout.(*chartsLayout)
 }
 
 // tabulate puts up the charts' tables.
 func (a *answerColumn) tabulate() {
 	for i, fig := range []int{figureCost, figureSpend} {
 		if d := a.shown.pictures[fig].drawing; d != nil {
-			a.tables[i].show(d.Title(), d.Table())
+			table := d.Table()
+			a.tables[i].Set(d.Title(), table.Header, table.Rows)
 		}
 	}
 	a.twins.Refresh()
@@ -170,13 +172,13 @@ func (a *answerColumn) tabulate() {
 func (a *answerColumn) note(c *compare.Comparison) {
 	a.notes.RemoveAll()
 	for _, left := range words.LeftOut(c) {
-		a.notes.Add(newProse(sizeText, span{text: "✗ ", bold: true, color: colFault}, span{text: left}))
+		a.notes.Add(kit.NewText(kit.SizeText, kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: left}))
 	}
 	for _, w := range c.Warnings {
-		a.notes.Add(newProse(sizeText, span{text: "! ", bold: true, color: colAccent}, span{text: words.Warning(w, c, a.locale())}))
+		a.notes.Add(kit.NewText(kit.SizeText, kit.Span{Text: "! ", Bold: true, Color: kit.Accent}, kit.Span{Text: words.Warning(w, c, a.locale())}))
 	}
 	if len(a.notes.Objects) == 0 {
-		a.notes.Add(newProse(sizeText, span{text: "Nothing to point out.", color: colMuted}))
+		a.notes.Add(kit.NewText(kit.SizeText, kit.Span{Text: "Nothing to point out.", Color: kit.Muted}))
 	}
 	a.notes.Refresh()
 }
@@ -200,11 +202,11 @@ func (a *answerColumn) without(held []string, c *compare.Comparison) {
 	}
 	switch {
 	case len(parts) == 0 && a.standing != "":
-		a.status.set(span{text: "! ", color: colAccent, bold: true}, span{text: a.standing, color: colMuted})
+		a.status.Set(kit.Span{Text: "! ", Color: kit.Accent, Bold: true}, kit.Span{Text: a.standing, Color: kit.Muted})
 	case len(parts) == 0:
-		a.status.set()
+		a.status.Set()
 	default:
-		a.status.set(span{text: "✗ ", color: colFault, bold: true}, span{text: strings.Join(parts, " "), color: colFault})
+		a.status.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: strings.Join(parts, " "), Color: kit.Fault})
 	}
 	a.content.Refresh()
 }
@@ -212,7 +214,7 @@ func (a *answerColumn) without(held []string, c *compare.Comparison) {
 // room is the space of each figure that is on the screen.
 func (a *answerColumn) room(scale float32) [figureCount]canvasSize {
 	var r [figureCount]canvasSize
-	switch a.tabs.at {
+	switch a.tabs.At {
 	case pageCharts:
 		r[figureCost], r[figureSpend] = a.cost.room(scale), a.spend.room(scale)
 	case pageTables: // drawn small, for their tables
@@ -224,19 +226,22 @@ func (a *answerColumn) room(scale float32) [figureCount]canvasSize {
 	return r
 }
 
+// answerEdge is the margin of the right column.
+func answerEdge() float32 { return kit.Scaled(20) }
+
 // answerLayout stacks the headline and gives the tabs the rest.
 type answerLayout struct{}
 
 func (answerLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	w := size.Width - 2*answerEdge
+	w := size.Width - 2*answerEdge()
 	y := float32(14)
 	for _, p := range o[:3] {
-		p := p.(*prose)
-		h := p.heightFor(w)
-		place(p, answerEdge, y, w, h)
+		p := p.(*kit.Text)
+		h := p.HeightFor(w)
+		kit.Place(p, answerEdge(), y, w, h)
 		y += h + 2
 	}
-	place(o[3], answerEdge, y, w+answerEdge-14, size.Height-y-8)
+	kit.Place(o[3], answerEdge(), y, w+answerEdge()-14, size.Height-y-8)
 }
 
 func (answerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(380, 400) }
@@ -255,21 +260,11 @@ func (l *chartsLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	const top, gap, right = 14, 16, 6
 	room := size.Height - top - gap
 	h := min(float32(l.costs), room*0.55)
-	place(o[0], 0, top, size.Width-right, h)
-	place(o[1], 0, top+h+gap, size.Width-right, room-h)
+	kit.Place(o[0], 0, top, size.Width-right, h)
+	kit.Place(o[1], 0, top+h+gap, size.Width-right, room-h)
 }
 
 func (l *chartsLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(300, 260) }
-
-// fixed gives an object a height.
-type fixed struct{ height float32 }
-
-func fixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
-	return container.New(fixed{h}, o)
-}
-
-func (f fixed) Layout(o []fyne.CanvasObject, size fyne.Size) { place(o[0], 0, 0, size.Width, f.height) }
-func (f fixed) MinSize([]fyne.CanvasObject) fyne.Size        { return fyne.NewSize(0, f.height) }
 
 // warn says something that stays true until warn is called again; "" ends it. It is seen
 // when nothing more pressing stands there.
@@ -282,7 +277,7 @@ func (a *answerColumn) warn(text string) {
 
 // announce says that something was done, until the next change.
 func (a *answerColumn) announce(text string) {
-	a.status.set(span{text: "✓ ", color: colGood, bold: true}, span{text: text, color: colMuted})
+	a.status.Set(kit.Span{Text: "✓ ", Color: kit.Good, Bold: true}, kit.Span{Text: text, Color: kit.Muted})
 	a.content.Refresh()
 }
 
@@ -294,12 +289,12 @@ type aheadActions interface {
 }
 
 // wantsAll says whether the page in sight is about what would change the answer.
-func (a *answerColumn) wantsAll() bool { return a.tabs.at == pageChanges || a.tabs.at == pageSizes }
+func (a *answerColumn) wantsAll() bool { return a.tabs.At == pageChanges || a.tabs.At == pageSizes }
 
 // roomAhead is the space of the figures about what would change the answer.
 func (a *answerColumn) roomAhead(scale float32) [figureCount]canvasSize {
 	var r [figureCount]canvasSize
-	switch a.tabs.at {
+	switch a.tabs.At {
 	case pageChanges:
 		r[figureFlip], r[figureSwings] = a.changes.flip.room(scale), a.changes.swings.room(scale)
 	case pageSizes:

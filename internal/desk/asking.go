@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -11,13 +12,7 @@ import (
 // question is what a field asks beside itself.
 type question struct {
 	why     string // what is unclear, for the status line; "" for an offer that may be passed over
-	answers []choiceOf
-}
-
-// choiceOf is one answer: its words, and what it does.
-type choiceOf struct {
-	label string
-	do    func()
+	answers []kit.Answer
 }
 
 // mostAnswers is how many have room beside a field.
@@ -30,12 +25,12 @@ func whichNumber(f *field, err error) *question {
 		return nil
 	}
 	q := &question{why: unclear.Error()}
-	box, ok := f.input.(*textBox)
+	box, ok := f.input.(*kit.TextBox)
 	if !ok {
 		return nil
 	}
 	for _, m := range unclear.Meanings {
-		q.answers = append(q.answers, choiceOf{m.Spelling + "?", func() { box.entry.SetText(m.Spelling) }})
+		q.answers = append(q.answers, kit.Answer{Label: m.Spelling + "?", Do: func() { box.Entry.SetText(m.Spelling) }})
 	}
 	return q
 }
@@ -52,7 +47,7 @@ func (d *Desk) whichCurrency(f *field, s *scenario.Scenario, text string) *quest
 	}
 	q := &question{}
 	for _, code := range named[:min(len(named), mostAnswers)] {
-		q.answers = append(q.answers, choiceOf{"in " + code + "?", func() {
+		q.answers = append(q.answers, kit.Answer{Label: "in " + code + "?", Do: func() {
 			d.alter("currency", func(s *scenario.Scenario) { *f.currency(s) = code })
 		}})
 	}

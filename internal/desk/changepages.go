@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/words"
 )
 
@@ -15,32 +16,31 @@ import (
 type changesPage struct {
 	content *fyne.Container
 	list    *fyne.Container
-	intro   *prose
+	intro   *kit.Text
 	flip    *figureView
 	swings  *figureView
 	swing   *fyne.Container // the swings with their heading
 	choose  func(turnKey)
-	turns   []*card
+	turns   []*kit.Card
 }
 
 func newChangesPage(redraw func(), choose func(turnKey), setRange func()) *changesPage {
-	p := &changesPage{choose: choose, intro: newProse(sizeText)}
-	nobody := func(string) {}
-	p.flip, p.swings = newFigureView(redraw, nobody), newFigureView(redraw, nobody)
-	p.list = newStack(0, 1)
-	p.swing = newStack(0, 6, fixedHeight(p.swings, 300), newLink("Set how far an input swings…", setRange))
-	p.content = inset(newStack(0, 10, p.intro, p.list, fixedHeight(p.flip, 250), p.swing), 0, 12, 14, 12)
+	p := &changesPage{choose: choose, intro: kit.NewText(kit.SizeText)}
+	p.flip, p.swings = newFigureView(redraw, nil), newFigureView(redraw, nil)
+	p.list = kit.NewStack(0, 1)
+	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.swings, 300), kit.NewLink("Set how far an input swings…", setRange))
+	p.content = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.flip, 250), p.swing), 0, 12, 14, 12)
 	return p
 }
 
 // show puts up what was foreseen.
 func (p *changesPage) show(f *foresight, l locale) {
 	c := &f.job.comparison
-	p.intro.set(span{text: changesIntro(f, l), color: colMuted})
+	p.intro.Set(kit.Span{Text: changesIntro(f, l), Color: kit.Muted})
 	sentences := words.Flips(c, f.rival.Offer, f.rival.Other, f.rival.Saving, f.rival.Flips, l)
 	for len(p.turns) < len(sentences) {
-		row := newCard(nil, p.move)
-		row.bare = true
+		row := kit.NewCard(nil, p.move)
+		row.Bare = true
 		p.turns = append(p.turns, row)
 		p.list.Add(row)
 	}
@@ -50,16 +50,16 @@ func (p *changesPage) show(f *foresight, l locale) {
 			continue
 		}
 		t := f.turns[i]
-		row.choose = func() { p.choose(turnKey{t.Input, t.Up}) }
-		row.chosen = i == f.at
-		row.name.set(span{text: sentences[i]})
+		row.Choose = func() { p.choose(turnKey{t.Input, t.Up}) }
+		row.Chosen = i == f.at
+		row.Name.Set(kit.Span{Text: sentences[i]})
 		row.Show()
 		row.Refresh()
 	}
-	p.flip.showOrHide(f.pictures[figureFlip])
+	p.flip.putOrHide(f.pictures[figureFlip])
 	if len(f.rival.Swings) > 0 {
 		p.swing.Show()
-		p.swings.show(f.pictures[figureSwings])
+		p.swings.put(f.pictures[figureSwings])
 	} else {
 		p.swing.Hide()
 	}
@@ -69,7 +69,7 @@ func (p *changesPage) show(f *foresight, l locale) {
 // move chooses the neighbour of the turn that has the focus.
 func (p *changesPage) move(step int) {
 	for i, c := range p.turns {
-		if c.focused {
+		if c.Focused {
 			if j := i + step; j >= 0 && j < len(p.turns) && p.turns[j].Visible() {
 				p.turns[j].Tapped(nil)
 			}
@@ -109,19 +109,19 @@ func join(a, b string) string {
 type sizesPage struct {
 	content *fyne.Container
 	figure  *figureView
-	why     *prose
-	set     *link
-	table   *tableView
+	why     *kit.Text
+	set     *kit.Link
+	table   *kit.Table
 	offer   string // whose sizes they are
 	best    int
 }
 
 func newSizesPage(redraw func(), order func(offer string, units int), copied func(string)) *sizesPage {
-	p := &sizesPage{why: newProse(sizeText), table: newTableView(copied)}
-	p.figure = newFigureView(redraw, func(string) {})
+	p := &sizesPage{why: kit.NewText(kit.SizeText), table: kit.NewTable(copied)}
+	p.figure = newFigureView(redraw, nil)
 	p.figure.picked = func(units int) { order(p.offer, units) }
-	p.set = newLink("", func() { order(p.offer, p.best) })
-	p.content = inset(newStack(0, 10, fixedHeight(p.figure, 300), p.why, p.set, container.NewHScroll(p.table)), 0, 12, 14, 12)
+	p.set = kit.NewLink("", func() { order(p.offer, p.best) })
+	p.content = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.figure, 300), p.why, p.set, container.NewHScroll(p.table)), 0, 12, 14, 12)
 	return p
 }
 
@@ -130,8 +130,8 @@ func (p *sizesPage) show(f *foresight, l locale) {
 	c := &f.job.comparison
 	o := f.of(f.job.offer)
 	if o == nil {
-		p.why.set(span{text: "Choose a way to buy that can be computed.", color: colMuted})
-		p.figure.showOrHide(picture{}) // its room stays, to draw in again
+		p.why.Set(kit.Span{Text: "Choose a way to buy that can be computed.", Color: kit.Muted})
+		p.figure.putOrHide(picture{}) // its room stays, to draw in again
 		p.set.Hide()
 		p.table.Hide()
 		p.content.Refresh()
@@ -143,10 +143,11 @@ func (p *sizesPage) show(f *foresight, l locale) {
 			p.tell(c, o, size, l)
 		}
 	}
-	p.figure.showOrHide(f.pictures[figureSizes])
+	p.figure.putOrHide(f.pictures[figureSizes])
 	if d := f.pictures[figureSizes].drawing; d != nil {
 		p.table.Show()
-		p.table.show("", d.Table())
+		table := d.Table()
+		p.table.Set("", table.Header, table.Rows)
 	}
 	p.content.Refresh()
 }
@@ -156,8 +157,8 @@ func (p *sizesPage) tell(c *compare.Comparison, o *compare.OfferOutlook, size co
 	offer := offerNamed(c, o.Name)
 	p.best = size.Units
 	text := fmt.Sprintf("Best: %s in one order: %s.", words.Units(size.Units, offer), words.SizeReason(c, size, l))
-	p.why.set(span{text: text})
-	p.set.label.set(span{text: fmt.Sprintf("Order %s at a time", words.Units(size.Units, offer)), color: colAccent})
+	p.why.Set(kit.Span{Text: text})
+	p.set.Label.Set(kit.Span{Text: fmt.Sprintf("Order %s at a time", words.Units(size.Units, offer)), Color: kit.Accent})
 	if offer.Units == size.Units {
 		p.set.Hide()
 	} else {

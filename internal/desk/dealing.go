@@ -3,10 +3,10 @@ package desk
 import (
 	"fmt"
 
-	"fyne.io/fyne/v2/container"
 	"github.com/shopspring/decimal"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -16,14 +16,14 @@ import (
 // kept unless it is made a way to buy.
 type dealPanel struct {
 	d       *Desk
-	dialog  *posed
+	dialog  *kit.Dialog
 	offer   scenario.Offer
-	kind    *picker
-	money   *picker
-	boxes   map[string]*textBox
-	rows    map[string]*row
-	verdict *prose
-	says    *prose
+	kind    *kit.Picker
+	money   *kit.Picker
+	boxes   map[string]*kit.TextBox
+	rows    map[string]*kit.Row
+	verdict *kit.Text
+	says    *kit.Text
 	good    bool // the deal can be kept
 	deal    compare.Deal
 	asked   int // rises with every question; an answer to an earlier one is stale
@@ -43,40 +43,40 @@ const (
 // askDeal opens the panel.
 func (d *Desk) askDeal() {
 	s := d.current()
-	p := &dealPanel{d: d, boxes: map[string]*textBox{}, rows: map[string]*row{}, offer: scenario.NewOffer(&s, scenario.KindBoxed)}
+	p := &dealPanel{d: d, boxes: map[string]*kit.TextBox{}, rows: map[string]*kit.Row{}, offer: scenario.NewOffer(&s, scenario.KindBoxed)}
 	p.offer.Name = scenario.FreeOfferName(&s, "Somebody's offer")
-	p.kind = newPicker([]option{{string(scenario.KindBoxed), "boxed rolls"}, {string(scenario.KindReel), "a reel"}}, func(string) { p.reshape() })
-	p.kind.show(string(scenario.KindBoxed))
-	p.money = newPicker(allCurrencies, func(string) { p.ask() })
-	p.money.plain, p.money.first = true, currenciesOf(&s)
-	p.money.show(s.Home)
+	p.kind = kit.NewPicker([]kit.Option{{Value: string(scenario.KindBoxed), Label: "boxed rolls"}, {Value: string(scenario.KindReel), Label: "a reel"}}, func(string) { p.reshape() })
+	p.kind.Set(string(scenario.KindBoxed))
+	p.money = kit.NewPicker(allCurrencies, func(string) { p.ask() })
+	p.money.Plain, p.money.First = true, currenciesOf(&s)
+	p.money.Set(s.Home)
 	begin := map[string]string{dealPrice: "10", dealPostage: "0", dealRolls: "1", dealLength: "100", dealExposures: fmt.Sprint(s.RollExposures), dealBad: "0", dealSaving: fmt.Sprint(compare.CeilingPercent)}
 	units := map[string]string{dealLength: "ft", dealBad: "%", dealSaving: "%"}
-	width := labelWidth + 320*textFactor
-	body := newStack(width, 0, newRow("Somebody offers", p.kind, wideWidth, ""))
+	width := kit.LabelWidth + 320*kit.TextFactor
+	body := kit.NewStack(width, 0, kit.NewRow("Somebody offers", p.kind, kit.WideWidth, ""))
 	for _, name := range []string{dealPrice, dealPostage, dealRolls, dealLength, dealExposures, dealBad, dealSaving} {
-		box := newTextBox(true)
-		box.show(begin[name])
-		box.changed = func(string) { p.ask() }
-		box.entry.escape = func() { p.dialog.wayOut() }
+		box := kit.NewTextBox(true)
+		box.Set(begin[name])
+		box.Changed = func(string) { p.ask() }
+		box.Entry.Escape = func() { p.dialog.Leave() }
 		p.boxes[name] = box
-		p.rows[name] = newRow(name, box, numberWidth, units[name])
+		p.rows[name] = kit.NewRow(name, box, kit.NumberWidth, units[name])
 		body.Add(p.rows[name])
 	}
-	p.rows[dealPrice].choice = p.money
-	p.verdict = newProse(sizeTitle).lines(1)
-	p.says = newProse(sizeText).lines(6)
-	body.Add(space(8))
+	p.rows[dealPrice].Choice = p.money
+	p.verdict = kit.NewText(kit.SizeTitle).Lines(1)
+	p.says = kit.NewText(kit.SizeText).Lines(6)
+	body.Add(kit.Space(8))
 	body.Add(p.verdict)
 	body.Add(p.says)
 	p.reshape()
-	p.dialog = d.pose("Is it a deal?", container.New(&exactSize{width}, body), p.boxes[dealPrice].entry,
-		reply{label: "Close"}, reply{label: "Keep as a way to buy", do: p.take, stay: true})
+	p.dialog = d.dialogs.Ask("Is it a deal?", kit.AtWidth(width, body), p.boxes[dealPrice].Entry,
+		kit.Reply{Label: "Close"}, kit.Reply{Label: "Keep as a way to buy", Do: p.take, Stay: true})
 }
 
 // reshape shows the fields of the kind.
 func (p *dealPanel) reshape() {
-	reel := scenario.Kind(p.kind.value) == scenario.KindReel
+	reel := scenario.Kind(p.kind.Value) == scenario.KindReel
 	for name, there := range map[string]bool{dealRolls: !reel, dealLength: reel} {
 		if there {
 			p.rows[name].Show()
@@ -90,12 +90,12 @@ func (p *dealPanel) reshape() {
 // ask reads the panel and works the deal out away from the interface thread.
 func (p *dealPanel) ask() {
 	p.asked++ // an answer under way is about something else
-	p.verdict.set()
-	p.says.set()
+	p.verdict.Set()
+	p.says.Set()
 	s := p.d.current()
 	o := p.offer
-	scenario.SetKind(&s, &o, scenario.Kind(p.kind.value))
-	o.Currency = p.money.value
+	scenario.SetKind(&s, &o, scenario.Kind(p.kind.Value))
+	o.Currency = p.money.Value
 	o.Import = scenario.ImportNone
 	if o.Currency != s.Home {
 		o.Import = scenario.ImportBorder
@@ -106,21 +106,21 @@ func (p *dealPanel) ask() {
 		if !p.rows[name].Visible() {
 			return
 		}
-		v, err := readNumber(p.boxes[name].entry.Text, p.d.Locale)
-		p.boxes[name].setFaulty(err != nil)
+		v, err := readNumber(p.boxes[name].Entry.Text, p.d.Locale)
+		p.boxes[name].SetFaulty(err != nil)
 		if err != nil {
 			_, remedy := reason(err)
-			p.rows[name].complain(remedy)
+			p.rows[name].Complain(remedy)
 			good = false
 			return
 		}
 		if whole := name == dealRolls || name == dealExposures; whole && !v.IsInteger() {
-			p.boxes[name].setFaulty(true)
-			p.rows[name].complain("a whole number, such as 5")
+			p.boxes[name].SetFaulty(true)
+			p.rows[name].Complain("a whole number, such as 5")
 			good = false
 			return
 		}
-		p.rows[name].say("")
+		p.rows[name].Say("")
 		*to = v
 	}
 	var rolls, exposures, saving decimal.Decimal
@@ -155,8 +155,8 @@ func (p *dealPanel) sensible(s scenario.Scenario, o scenario.Offer) bool {
 	next := s.Clone()
 	next.Offers = append(next.Offers, o)
 	if wrong, _ := newFault(s, next, ""); wrong != "" {
-		p.verdict.set(span{text: "✗ " + wrong, color: colFault})
-		p.says.set()
+		p.verdict.Set(kit.Span{Text: "✗ " + wrong, Color: kit.Fault})
+		p.says.Set()
 		return false
 	}
 	return true
@@ -177,11 +177,11 @@ func (p *dealPanel) weigh(s scenario.Scenario) {
 
 // say puts up what the deal comes to.
 func (p *dealPanel) say(c *compare.Comparison, deal compare.Deal, a compare.DealAnswer, l locale) {
-	color := colInk
+	color := kit.Ink
 	if a.Verdict == compare.DealTake {
-		color = colGood
+		color = kit.Good
 	}
-	p.verdict.set(span{text: words.DealVerdict(a.Verdict), bold: true, color: color})
+	p.verdict.Set(kit.Span{Text: words.DealVerdict(a.Verdict), Bold: true, Color: color})
 	text := ""
 	for _, sentence := range words.Deal(c, deal, a, l) {
 		text = join(text, sentence)
@@ -189,7 +189,7 @@ func (p *dealPanel) say(c *compare.Comparison, deal compare.Deal, a compare.Deal
 	if deal.Offer.Kind == scenario.KindBoxed && deal.BadPercent.Sign() > 0 {
 		text = join(text, "Kept as a way to buy, a boxed roll counts as good.")
 	}
-	p.says.set(span{text: text})
+	p.says.Set(kit.Span{Text: text})
 }
 
 // take makes the deal a way to buy of the scenario.
@@ -197,7 +197,7 @@ func (p *dealPanel) take() {
 	if !p.good {
 		return
 	}
-	p.dialog.hide()
+	p.dialog.Hide()
 	o := p.deal.Offer
 	if o.Reel != nil {
 		reel := *o.Reel // the engine may be reading the other one

@@ -6,8 +6,8 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/figure"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -50,9 +50,8 @@ type Desk struct {
 	turn   turnKey // the turn of the answer that is looked at
 	inside *field  // the one that has the focus, nil for none
 
-	saving  bool               // a file is being written
-	chooser *dialog.FileDialog // on the screen, nil for none
-	dialogs []*posed           // on the screen, the last on top
+	saving  bool // a file is being written
+	dialogs *kit.Dialogs
 	safety  safety
 	pending sync.WaitGroup // reading and writing under way
 }
@@ -67,8 +66,9 @@ func New(o Options) *Desk {
 	}
 	d := &Desk{Options: o}
 	d.restore()
-	o.App.Settings().SetTheme(theLook)
+	o.App.Settings().SetTheme(kit.Look)
 	d.win = o.App.NewWindow("Reelworth")
+	d.dialogs = kit.NewDialogs(d.win)
 	d.session = newSession(scenario.Demo())
 	d.session.demo = true
 	d.pace = newPace(o.Settle, o.Post, d.settled)
@@ -80,7 +80,7 @@ func New(o Options) *Desk {
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
-	d.win.Canvas().SetOnTypedKey(d.escape)
+	d.win.Canvas().SetOnTypedKey(d.dialogs.Escape)
 	d.setMenu()
 	d.secure()
 	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
@@ -91,17 +91,17 @@ func New(o Options) *Desk {
 func (d *Desk) layOut() {
 	page, standing := 0, ""
 	if d.answer != nil {
-		page, standing = d.answer.tabs.at, d.answer.standing
+		page, standing = d.answer.tabs.At, d.answer.standing
 	}
 	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.askDeal, d.numbers)
 	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers, d)
 	d.scroll = container.NewVScroll(container.NewWithoutLayout())
 	d.help = newHelp()
-	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), newRule(),
-		d.scroll, d.help.content, newRule(), d.answer.content)
+	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), kit.NewRule(),
+		d.scroll, d.help.content, kit.NewRule(), d.answer.content)
 	d.faults = nil
 	d.answer.standing = standing
-	d.answer.tabs.choose(page)
+	d.answer.tabs.Choose(page)
 	d.win.SetContent(d.root)
 	d.shown = nil
 	d.rebuild()
@@ -156,7 +156,7 @@ func (d *Desk) rebuildForm() {
 func (d *Desk) bringBack() {
 	for _, f := range d.form.fields {
 		if text, ok := d.session.held[f.key]; ok {
-			f.input.show(text)
+			f.input.Set(text)
 			d.edit(f, text)
 		}
 	}
@@ -232,25 +232,22 @@ func (d *Desk) repaint() {
 
 // style is how figures look in this window.
 func (d *Desk) style() figure.Style {
-	return figure.Style{Theme: currentPalette(), Locale: d.Locale}
+	return figure.Style{Theme: kit.Palette(), Locale: d.Locale}
 }
 
 // columns lays the three columns out with rules between them.
 type columns struct{}
 
 func (columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	place(o[0], 0, 0, waysWidth, size.Height)
-	place(o[1], waysWidth-1, 0, 1, size.Height)
-	place(o[2], waysWidth, 0, formColumn, size.Height-helpHeight)
-	place(o[3], waysWidth, size.Height-helpHeight, formColumn, helpHeight)
-	place(o[4], waysWidth+formColumn-1, 0, 1, size.Height)
-	x := waysWidth + formColumn
-	place(o[5], x, 0, max(0, size.Width-x), size.Height)
+	kit.Place(o[0], 0, 0, waysWidth(), size.Height)
+	kit.Place(o[1], waysWidth()-1, 0, 1, size.Height)
+	kit.Place(o[2], waysWidth(), 0, formColumn(), size.Height-helpHeight())
+	kit.Place(o[3], waysWidth(), size.Height-helpHeight(), formColumn(), helpHeight())
+	kit.Place(o[4], waysWidth()+formColumn()-1, 0, 1, size.Height)
+	x := waysWidth() + formColumn()
+	kit.Place(o[5], x, 0, max(0, size.Width-x), size.Height)
 }
 
 func (columns) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(waysWidth+formColumn+380*textFactor, 500)
+	return fyne.NewSize(waysWidth()+formColumn()+380*kit.TextFactor, 500)
 }
-
-// newRule is a hairline.
-func newRule() fyne.CanvasObject { return newTinted(colRule) }

@@ -15,6 +15,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/palette"
@@ -87,7 +88,7 @@ func TestFirstStartShowsTheDemoComputed(t *testing.T) {
 		t.Errorf("%+v", v)
 	}
 	for i, view := range []*figureView{h.answer.cost, h.answer.spend} {
-		if view.image.Image == nil || blank(view.image) {
+		if view.Image.Image == nil || blank(view.Image) {
 			t.Error("chart", i, "is not drawn")
 		}
 	}
@@ -177,14 +178,14 @@ func TestChoosingAnotherOfferShowsItsFormAndReceipt(t *testing.T) {
 	c, _, _ := want(demo())
 	rows := words.Receipt(&c, 1, "en")
 	shown := h.answer.ledger.visible()
-	if len(shown) != len(rows)+1 || shown[1].home.text() != rows[0].Home || shown[1].seller.text() != rows[0].Seller {
+	if len(shown) != len(rows)+1 || shown[1].home.String() != rows[0].Home || shown[1].seller.String() != rows[0].Seller {
 		t.Errorf("%d rows are shown, the receipt has %d", len(shown)-1, len(rows))
 	}
 	if h.answer.stripOf.Visible() {
 		t.Error("a pack has no strip")
 	}
 	h.Topic("offer", 2)
-	if !h.answer.stripOf.Visible() || blank(h.answer.strip.image) {
+	if !h.answer.stripOf.Visible() || blank(h.answer.strip.Image) {
 		t.Error("the reel's strip is not drawn")
 	}
 }
@@ -209,7 +210,7 @@ func (h *Harness) pick(t *testing.T, key, value string) {
 	t.Helper()
 	for _, f := range h.form.fields {
 		if f.key == key {
-			f.input.(*picker).choose(value)
+			f.input.(*kit.Picker).Choose(value)
 			h.Settle()
 			return
 		}
@@ -291,7 +292,7 @@ func TestAddingAndRemovingWaysToBuy(t *testing.T) {
 func TestNudgingAndKeys(t *testing.T) {
 	h := open(t)
 	h.mustType(t, "offer[3].price", "118.00")
-	box := h.Window().Canvas().Focused().(*typing)
+	box := h.Window().Canvas().Focused().(*kit.Entry)
 	box.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
 	h.Settle()
 	s := demo()
@@ -324,8 +325,8 @@ func (h *Harness) press(t *testing.T, label string) {
 		t.Fatalf("no dialog is open to press %q in", label)
 	}
 	for _, o := range test.LaidOutObjects(top) {
-		if b, ok := o.(*replyButton); ok && b.Text == label {
-			b.tap()
+		if b, ok := o.(*kit.ReplyButton); ok && b.Text == label {
+			b.Press()
 			h.Settle()
 			return
 		}
@@ -336,7 +337,7 @@ func (h *Harness) press(t *testing.T, label string) {
 // answerPath types a path into the dialog that asks for one.
 func (h *Harness) answerPath(t *testing.T, path string) {
 	t.Helper()
-	box, ok := h.Window().Canvas().Focused().(*typing)
+	box, ok := h.Window().Canvas().Focused().(*kit.Entry)
 	if !ok {
 		t.Fatal("no path is asked for")
 	}
@@ -568,14 +569,14 @@ func TestEveryShortcutIsOnThePageOfKeys(t *testing.T) {
 
 func TestJumpingBetweenColumns(t *testing.T) {
 	h := open(t)
-	for _, want := range []string{"*desk.card", "*desk.typing", "*desk.tabLabel", "*desk.card"} {
+	for _, want := range []string{"*kit.Card", "*kit.Entry", "*kit.TabLabel", "*kit.Card"} {
 		h.jump(1)
 		if got := fmt.Sprintf("%T", h.Window().Canvas().Focused()); got != want {
 			t.Errorf("the focus is on %s, want %s", got, want)
 		}
 	}
 	h.jump(-1)
-	if got := fmt.Sprintf("%T", h.Window().Canvas().Focused()); got != "*desk.tabLabel" {
+	if got := fmt.Sprintf("%T", h.Window().Canvas().Focused()); got != "*kit.TabLabel" {
 		t.Error("back to", got)
 	}
 }
@@ -595,13 +596,13 @@ func TestNumbersOfAnotherCountry(t *testing.T) {
 	h.mustType(t, "offer[3].price", "1.234")
 	h.Settle()
 	f := h.form.fields[0]
-	if got := h.current().Offers[2].Price.String(); got == "1.234" || len(f.row.answers) != 2 {
-		t.Fatalf("1.234 is read as %s, %d answers are offered", got, len(f.row.answers))
+	if got := h.current().Offers[2].Price.String(); got == "1.234" || len(f.row.Answers) != 2 {
+		t.Fatalf("1.234 is read as %s, %d answers are offered", got, len(f.row.Answers))
 	}
 	if !strings.Contains(h.View().Status, "price") {
 		t.Error("not marked:", h.View().Status)
 	}
-	f.row.answers[1].tapped()
+	f.row.Answers[1].Do()
 	h.Settle()
 	if got := h.current().Offers[2].Price.String(); got != "1.234" && got != "1234" || f.held != "" {
 		t.Error("answered, but", got, f.held)
@@ -614,10 +615,10 @@ func TestAPastedCurrencyIsOffered(t *testing.T) {
 	h.mustType(t, "offer[3].price", "118,00 €")
 	h.Settle()
 	f := h.form.fields[0]
-	if len(f.row.answers) != 1 || f.row.answers[0].label.text() != "in EUR?" || h.current().Offers[2].Price.String() != "118" {
-		t.Fatalf("%d answers, price %s", len(f.row.answers), h.current().Offers[2].Price)
+	if len(f.row.Answers) != 1 || f.row.Answers[0].Label.String() != "in EUR?" || h.current().Offers[2].Price.String() != "118" {
+		t.Fatalf("%d answers, price %s", len(f.row.Answers), h.current().Offers[2].Price)
 	}
-	f.row.answers[0].tapped()
+	f.row.Answers[0].Do()
 	h.Settle()
 	if o := h.current().Offers[2]; o.Currency != "EUR" {
 		t.Error("still in", o.Currency)
@@ -691,11 +692,11 @@ func TestMovingAndDuplicating(t *testing.T) {
 }
 
 // panel finds the open dialog's fields by their labels.
-func (h *Harness) panel(t *testing.T, label string) *textBox {
+func (h *Harness) panel(t *testing.T, label string) *kit.TextBox {
 	t.Helper()
 	for _, o := range test.LaidOutObjects(h.Window().Canvas().Overlays().Top()) {
-		if r, ok := o.(*row); ok && r.label.text() == label {
-			return r.field.(*textBox)
+		if r, ok := o.(*kit.Row); ok && r.Label.String() == label {
+			return r.Field.(*kit.TextBox)
 		}
 	}
 	t.Fatalf("the dialog has no field %s", label)
@@ -706,17 +707,17 @@ func TestIsItADeal(t *testing.T) {
 	h := open(t)
 	h.askDeal()
 	h.Settle()
-	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.panel(t, dealPrice).Entry.SetText("7.40")
 	h.Settle()
 	if text := h.dialogText(); !strings.Contains(text, "Worth it.") || !strings.Contains(text, "EUR\u00a017.30 a roll") {
 		t.Error(text)
 	}
-	h.panel(t, dealBad).entry.SetText("5o")
+	h.panel(t, dealBad).Entry.SetText("5o")
 	h.Settle()
-	if !h.panel(t, dealBad).faulty {
+	if !h.panel(t, dealBad).Faulty {
 		t.Error("5o % is taken")
 	}
-	h.panel(t, dealBad).entry.SetText("50")
+	h.panel(t, dealBad).Entry.SetText("50")
 	h.Settle()
 	if text := h.dialogText(); !strings.Contains(text, "Not worth it.") {
 		t.Error("half of it bad, but", text)
@@ -728,7 +729,7 @@ func TestIsItADeal(t *testing.T) {
 	}
 	h.askDeal()
 	h.Settle()
-	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.panel(t, dealPrice).Entry.SetText("7.40")
 	h.Settle()
 	h.press(t, "Keep as a way to buy")
 	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != "7.40" && v.Offers[3].PerRoll != "17.30" {
@@ -749,8 +750,8 @@ func TestWhatChangesTheAnswer(t *testing.T) {
 	shown := 0
 	for i, row := range h.answer.changes.turns {
 		if row.Visible() {
-			if row.name.text() != want[i] {
-				t.Errorf("turn %d says %q, want %q", i, row.name.text(), want[i])
+			if row.Name.String() != want[i] {
+				t.Errorf("turn %d says %q, want %q", i, row.Name.String(), want[i])
 			}
 			shown++
 		}
@@ -759,15 +760,15 @@ func TestWhatChangesTheAnswer(t *testing.T) {
 		t.Errorf("%d turns are shown of %d", shown, len(want))
 	}
 	first := h.answer.changes.flip.drawing
-	h.answer.changes.turns[2].choose()
+	h.answer.changes.turns[2].Choose()
 	h.Settle()
-	if h.answer.changes.flip.drawing == first || !h.answer.changes.turns[2].chosen {
+	if h.answer.changes.flip.drawing == first || !h.answer.changes.turns[2].Chosen {
 		t.Error("another turn is chosen, but not drawn")
 	}
 	if under := h.View().Under; !strings.Contains(under, "16 rolls a year") {
 		t.Error("the headline does not name the volume:", under)
 	}
-	if blank(h.answer.changes.swings.image) {
+	if blank(h.answer.changes.swings.Image) {
 		t.Error("the swings are not drawn")
 	}
 }
@@ -776,11 +777,11 @@ func TestOrderSizeInOneStep(t *testing.T) {
 	h := open(t)
 	h.Page(pageSizes)
 	p := h.answer.sizes
-	if p.best < 2 || !p.set.Visible() || blank(p.figure.image) {
+	if p.best < 2 || !p.set.Visible() || blank(p.figure.Image) {
 		t.Fatalf("best %d, link %v", p.best, p.set.Visible())
 	}
 	best := p.best
-	p.set.tapped()
+	p.set.Do()
 	h.Settle()
 	s := demo()
 	s.Offers[2].Units = best
@@ -811,8 +812,8 @@ func TestChartsAreAlive(t *testing.T) {
 		if hit.Offer == "Marigold 400, shop roll" && hit.Part == words.PartFilm {
 			at := fyne.NewPos(float32(hit.Rect.X+hit.Rect.W/2), float32(hit.Rect.Y+hit.Rect.H/2))
 			v.MouseMoved(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}})
-			if !v.note.Visible() || !strings.Contains(v.note.text.text(), "14.80") {
-				t.Error("the pointer reads out", v.note.text.text())
+			if !v.Note.Visible() || !strings.Contains(v.Note.Text.String(), "14.80") {
+				t.Error("the pointer reads out", v.Note.Text.String())
 			}
 			v.Tapped(&fyne.PointEvent{Position: at})
 		}
@@ -862,7 +863,7 @@ func TestEscapeBacksOut(t *testing.T) {
 	escape := &fyne.KeyEvent{Name: fyne.KeyEscape}
 	for name, ask := range map[string]func(){
 		"keys": h.showKeys, "deal": h.askDeal, "rename": h.renameScenario, "save as": func() { h.askSaveAs(nil) },
-		"confirm": func() { h.confirm("Sure?", "Really?", "Yes", func() { t.Error("Esc said yes") }) },
+		"confirm": func() { h.dialogs.Confirm("Sure?", "Really?", "Yes", func() { t.Error("Esc said yes") }) },
 	} {
 		ask()
 		h.Settle()
@@ -870,13 +871,13 @@ func TestEscapeBacksOut(t *testing.T) {
 			t.Fatal(name, "asks nothing")
 		}
 		h.Window().Canvas().Focused().TypedKey(escape)
-		if h.View().Asking || len(h.dialogs) > 0 {
+		if h.View().Asking || len(h.dialogs.Open) > 0 {
 			t.Error(name, "stays after Esc")
 		}
 		ask() // and with the focus nowhere
 		h.Settle()
 		h.Window().Canvas().Unfocus()
-		h.escape(escape)
+		h.dialogs.Escape(escape)
 		if h.View().Asking {
 			t.Error(name, "stays after Esc without focus")
 		}

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -43,7 +44,7 @@ func (d *Desk) edit(f *field, text string) {
 	}
 	delete(d.session.held, f.key)
 	d.session.change(d.nameOf(f), f.key, next)
-	if _, chosen := f.input.(*picker); chosen { // the form may have other fields now
+	if _, chosen := f.input.(*kit.Picker); chosen { // the form may have other fields now
 		d.session.reshaped()
 		d.rebuild()
 		return
@@ -141,14 +142,14 @@ func (d *Desk) nudge(f *field, step int) {
 	if !d.form.has(f) {
 		return
 	}
-	box := f.input.(*textBox)
-	text := box.entry.Text
+	box := f.input.(*kit.TextBox)
+	text := box.Entry.Text
 	v, err := readNumber(text, d.Locale)
 	if err != nil && strings.TrimSpace(text) != "" {
 		return
 	}
-	box.entry.SetText(d.Locale.Field(money.Nudge(v, step)))
-	box.entry.selectAll()
+	box.Entry.SetText(d.Locale.Field(money.Nudge(v, step)))
+	box.Entry.SelectAll()
 }
 
 // reveal scrolls the form so that a field can be seen.
@@ -207,9 +208,9 @@ func (d *Desk) openFolds() map[string]bool {
 // undo takes the last change back; inside a field, first what was typed since it was
 // entered.
 func (d *Desk) undo() {
-	if box, ok := d.win.Canvas().Focused().(*typing); ok && box.Text != box.before {
-		box.SetText(box.before)
-		box.selectAll()
+	if box, ok := d.win.Canvas().Focused().(*kit.Entry); ok && box.Text != box.Before {
+		box.SetText(box.Before)
+		box.SelectAll()
 		return
 	}
 	if i, ok := d.session.draft.Undo(); ok {

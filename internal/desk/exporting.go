@@ -13,6 +13,7 @@ import (
 	"github.com/natefinch/atomic"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/figure"
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
@@ -33,17 +34,17 @@ var exportNames = map[int]string{
 
 // askExport asks where to write a chart, and how.
 func (d *Desk) askExport(fig int) {
-	choice := &exportChoice{figure: fig, theme: currentPalette().Name, scale: "2"}
-	theme := newPicker([]option{{palette.Paper.Name, "paper"}, {palette.Safelight.Name, "safelight"}}, func(v string) { choice.theme = v })
-	theme.show(choice.theme)
-	scale := newPicker([]option{{"1", "1×"}, {"2", "2×"}, {"3", "3×"}}, func(v string) { choice.scale = v })
-	scale.show(choice.scale)
+	choice := &exportChoice{figure: fig, theme: kit.Palette().Name, scale: "2"}
+	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: "paper"}, {Value: palette.Safelight.Name, Label: "safelight"}}, func(v string) { choice.theme = v })
+	theme.Set(choice.theme)
+	scale := kit.NewPicker([]kit.Option{{Value: "1", Label: "1×"}, {Value: "2", Label: "2×"}, {Value: "3", Label: "3×"}}, func(v string) { choice.scale = v })
+	scale.Set(choice.scale)
 	name := exportNames[fig]
 	d.ask(pathQuestion{
 		title: "Export " + name, confirm: "Export",
 		path:    filepath.Join(d.folder(), fileSafe(d.current().Name+", "+name)+".png"),
 		endings: []string{".png", ".svg", ".pdf"},
-		extra:   []*row{newRow("Colours", theme, wideWidth, ""), newRow("Size of a PNG", scale, numberWidth, "")},
+		extra:   []*kit.Row{kit.NewRow("Colours", theme, kit.WideWidth, ""), kit.NewRow("Size of a PNG", scale, kit.NumberWidth, "")},
 		then:    func(path string) { d.export(path, *choice) },
 	})
 }
@@ -69,7 +70,7 @@ func (d *Desk) export(path string, choice exportChoice) {
 		err := writeChart(path, s, chosen, today, locale, turn, choice)
 		return func() {
 			if err != nil {
-				d.report("The chart was not written", err)
+				d.dialogs.Report("The chart was not written", err)
 				return
 			}
 			d.answer.announce("Written to " + path)

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -23,18 +24,18 @@ func newFaultList(path string, faults []scenario.Fault, again, back func()) *fau
 	if len(faults) == 1 {
 		title = name + " has a fault"
 	}
-	list := inset(newStack(0, 12), 40, 32, 40, 32)
-	list.Add(newProse(sizeAnswer, span{text: title, bold: true}))
-	list.Add(newProse(sizeText, span{text: path + " – nothing in it was changed. Mend it in a text editor, then read it again.", color: colMuted}))
-	list.Add(newLine(24, newLink("Read it again", again), newLink("Back to what was open", back)))
+	list := kit.Inset(kit.NewStack(0, 12), 40, 32, 40, 32)
+	list.Add(kit.NewText(kit.SizeAnswer, kit.Span{Text: title, Bold: true}))
+	list.Add(kit.NewText(kit.SizeText, kit.Span{Text: path + " – nothing in it was changed. Mend it in a text editor, then read it again.", Color: kit.Muted}))
+	list.Add(kit.NewLine(24, kit.NewLink("Read it again", again), kit.NewLink("Back to what was open", back)))
 	for _, f := range faults {
 		where := f.Path
 		if f.Line > 0 {
 			where = fmt.Sprintf("line %d: %s", f.Line, f.Path)
 		}
-		list.Add(newStack(0, 0,
-			newProse(sizeText, span{text: "✗ ", bold: true, color: colFault}, span{text: where, bold: true}),
-			newProse(sizeText, span{text: f.Wrong + "; "}, span{text: f.Remedy}),
+		list.Add(kit.NewStack(0, 0,
+			kit.NewText(kit.SizeText, kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: where, Bold: true}),
+			kit.NewText(kit.SizeText, kit.Span{Text: f.Wrong + "; "}, kit.Span{Text: f.Remedy}),
 		))
 	}
 	return &faultList{container.NewStack(container.NewVScroll(list)), len(faults)}

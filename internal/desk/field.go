@@ -3,6 +3,7 @@ package desk
 import (
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -10,14 +11,14 @@ import (
 // input is what a field types into or chooses from.
 type input interface {
 	fyne.CanvasObject
-	show(text string)
-	setFaulty(bool)
+	Set(text string)
+	SetFaulty(bool)
 }
 
 // field joins a slot with the row that shows it.
 type field struct {
 	slot
-	row   *row
+	row   *kit.Row
 	input input
 	focus fyne.Focusable
 	// meaning is the engine's words for the value: the key to ask for, "" for none.
@@ -39,55 +40,55 @@ type editor interface {
 
 // numberField is a field for typing, its value set to the right.
 func numberField(e editor, label, unit string, s slot) *field {
-	box := newTextBox(true)
-	return typed(e, label, unit, s, box, numberWidth, true)
+	box := kit.NewTextBox(true)
+	return typed(e, label, unit, s, box, kit.NumberWidth, true)
 }
 
 // wordField is a field for typing words.
 func wordField(e editor, label string, s slot) *field {
-	return typed(e, label, "", s, newTextBox(false), formWidth-labelWidth, false)
+	return typed(e, label, "", s, kit.NewTextBox(false), kit.FormWidth-kit.LabelWidth, false)
 }
 
-func typed(e editor, label, unit string, s slot, box *textBox, width float32, nudged bool) *field {
-	f := &field{slot: s, input: box, focus: box.entry}
-	f.row = newRow(label, box, width, unit)
-	box.changed = func(text string) { e.edit(f, text) }
-	box.entered = func(in bool) { e.enter(f, in) }
+func typed(e editor, label, unit string, s slot, box *kit.TextBox, width float32, nudged bool) *field {
+	f := &field{slot: s, input: box, focus: box.Entry}
+	f.row = kit.NewRow(label, box, width, unit)
+	box.Changed = func(text string) { e.edit(f, text) }
+	box.Entered = func(in bool) { e.enter(f, in) }
 	if nudged {
-		box.entry.nudge = func(step int) { e.nudge(f, step) }
+		box.Entry.Nudge = func(step int) { e.nudge(f, step) }
 	}
 	return f
 }
 
 // choiceField is a field for choosing.
-func choiceField(e editor, label string, width float32, options []option, s slot) *field {
+func choiceField(e editor, label string, width float32, options []kit.Option, s slot) *field {
 	f := &field{slot: s}
-	p := newPicker(options, func(value string) { e.edit(f, value) })
-	p.entered = func(in bool) { e.enter(f, in) }
+	p := kit.NewPicker(options, func(value string) { e.edit(f, value) })
+	p.Entered = func(in bool) { e.enter(f, in) }
 	f.input, f.focus = p, p
-	f.row = newRow(label, p, width, "")
+	f.row = kit.NewRow(label, p, width, "")
 	return f
 }
 
 // yesNo is a field for a flag.
 func yesNo(e editor, label string, s slot) *field {
-	return choiceField(e, label, numberWidth, []option{{yes, yes}, {no, no}}, s)
+	return choiceField(e, label, kit.NumberWidth, []kit.Option{{Value: yes, Label: yes}, {Value: no, Label: no}}, s)
 }
 
 // withUnit puts the choice of the unit beside the value.
-func (f *field) withUnit(e editor, options []option, s slot) *field {
+func (f *field) withUnit(e editor, options []kit.Option, s slot) *field {
 	unit := &field{slot: s, row: f.row}
-	p := newPicker(options, func(value string) { e.edit(unit, value) })
-	p.plain = true
-	p.entered = func(in bool) { e.enter(unit, in) }
+	p := kit.NewPicker(options, func(value string) { e.edit(unit, value) })
+	p.Plain = true
+	p.Entered = func(in bool) { e.enter(unit, in) }
 	unit.input, unit.focus = p, p
-	f.row.choice, f.beside = p, unit
+	f.row.Choice, f.beside = p, unit
 	return f
 }
 
 // offering puts some of the units first in their list.
 func (f *field) offering(first []string) *field {
-	f.row.choice.first = first
+	f.row.Choice.First = first
 	return f
 }
 
@@ -111,29 +112,29 @@ func (f *field) unitOf(unit func(*scenario.Scenario) string) *field {
 // show puts the scenario's value into the field, unless somebody is typing there or
 // what stands there is held.
 func (f *field) show(s *scenario.Scenario, l money.Locale) {
-	if f.unit != nil && f.row.unit.text() != f.unit(s) {
-		f.row.unit.set(span{text: f.unit(s), color: colMuted})
+	if f.unit != nil && f.row.Unit.String() != f.unit(s) {
+		f.row.Unit.Set(kit.Span{Text: f.unit(s), Color: kit.Muted})
 		f.row.Refresh()
 	}
 	if f.label != nil {
-		f.row.label.set(span{text: f.label(s)})
+		f.row.Label.Set(kit.Span{Text: f.label(s)})
 	}
 	if f.inside || f.held != "" {
 		return
 	}
-	f.input.show(f.get(s, l))
+	f.input.Set(f.get(s, l))
 }
 
 // hold keeps what was typed in the field and says beside it what to write instead. why
 // is what is wrong, "" for nothing.
 func (f *field) hold(why, remedy string) {
 	f.held = why
-	f.row.answers = nil
-	f.input.setFaulty(why != "")
+	f.row.Answers = nil
+	f.input.SetFaulty(why != "")
 	if why != "" {
-		f.row.complain(remedy)
+		f.row.Complain(remedy)
 	} else {
-		f.row.say("")
+		f.row.Say("")
 	}
 }
 
@@ -141,6 +142,6 @@ func (f *field) hold(why, remedy string) {
 // field is held until it is answered.
 func (f *field) ask(q *question) {
 	f.held = q.why
-	f.input.setFaulty(q.why != "")
-	f.row.ask(q)
+	f.input.SetFaulty(q.why != "")
+	f.row.Ask(q.answers)
 }

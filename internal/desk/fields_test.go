@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -118,16 +119,16 @@ func TestEveryFieldHasAControl(t *testing.T) {
 // other is a value unlike the one there is, as a person types or chooses it.
 func other(f *field) string {
 	switch in := f.input.(type) {
-	case *picker:
-		at := slices.IndexFunc(in.options, func(o option) bool { return o.value == in.value })
-		for i := 1; i < len(in.options); i++ { // a near one, so that few keys lead to it
+	case *kit.Picker:
+		at := slices.IndexFunc(in.Options, func(o kit.Option) bool { return o.Value == in.Value })
+		for i := 1; i < len(in.Options); i++ { // a near one, so that few keys lead to it
 			for _, j := range []int{at + i, at - i} {
-				if j >= 0 && j < len(in.options) && in.options[j].value != "" {
-					return in.options[j].value
+				if j >= 0 && j < len(in.Options) && in.Options[j].Value != "" {
+					return in.Options[j].Value
 				}
 			}
 		}
-	case *textBox:
+	case *kit.TextBox:
 		switch {
 		case strings.HasSuffix(f.key, ".date"):
 			return "2026-10-09"
@@ -135,9 +136,9 @@ func other(f *field) string {
 			return "77" // more than it sells for later
 		case f.key == "first_month":
 			return "2028-04"
-		case !in.trailing:
-			return in.entry.Text + " too"
-		case in.entry.Text == "7":
+		case !in.Trailing:
+			return in.Entry.Text + " too"
+		case in.Entry.Text == "7":
 			return "8"
 		}
 		return "7"
@@ -148,25 +149,25 @@ func other(f *field) string {
 // put types or chooses a value in the field that has the focus, by keys.
 func (h *Harness) put(f *field, value string) {
 	switch in := f.input.(type) {
-	case *picker:
-		for range in.options {
-			if f.input.(*picker).value == value {
+	case *kit.Picker:
+		for range in.Options {
+			if f.input.(*kit.Picker).Value == value {
 				return
 			}
 			f.focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
 			f = h.again(f)
 		}
-		for range in.options {
-			if f.input.(*picker).value == value {
+		for range in.Options {
+			if f.input.(*kit.Picker).Value == value {
 				return
 			}
 			f.focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
 			f = h.again(f)
 		}
-	case *textBox:
-		in.entry.TypedShortcut(&fyne.ShortcutSelectAll{}) // what is typed first replaces it
+	case *kit.TextBox:
+		in.Entry.TypedShortcut(&fyne.ShortcutSelectAll{}) // what is typed first replaces it
 		for _, r := range value {
-			in.entry.TypedRune(r)
+			in.Entry.TypedRune(r)
 		}
 	}
 	h.Settle()
@@ -234,14 +235,14 @@ func TestEveryNumberRefusesNonsense(t *testing.T) {
 		}
 		h.Put(rich())
 		f := h.reach(t, places[0])
-		box, ok := f.input.(*textBox)
-		if !ok || !box.trailing {
+		box, ok := f.input.(*kit.TextBox)
+		if !ok || !box.Trailing {
 			continue
 		}
 		h.put(f, "x")
 		f = h.again(f)
-		if f.held == "" || !strings.HasPrefix(f.row.meaning.text(), "✗") {
-			t.Errorf("%s takes x: %q", key, f.row.meaning.text())
+		if f.held == "" || !strings.HasPrefix(f.row.Meaning.String(), "✗") {
+			t.Errorf("%s takes x: %q", key, f.row.Meaning.String())
 		}
 		v := h.View()
 		if v.Headline != want || !strings.Contains(v.Status, f.name) {
@@ -264,9 +265,9 @@ func TestTabOrderIsReadingOrder(t *testing.T) {
 		driver := fyne.CurrentApp().Driver()
 		column := func(x float32) int {
 			switch {
-			case x < waysWidth:
+			case x < waysWidth():
 				return 0
-			case x < waysWidth+formColumn:
+			case x < waysWidth()+formColumn():
 				return 1
 			}
 			return 2
@@ -302,16 +303,16 @@ func TestTabOrderIsReadingOrder(t *testing.T) {
 
 func describe(f fyne.Focusable) string {
 	switch w := f.(type) {
-	case *typing:
+	case *kit.Entry:
 		return "field with " + w.Text
-	case *card:
-		return "card " + w.name.text()
-	case *link:
-		return "link " + w.label.text()
-	case *picker:
-		return "choice of " + w.shown()
-	case *tabLabel:
-		return "page " + w.text.text()
+	case *kit.Card:
+		return "card " + w.Name.String()
+	case *kit.Link:
+		return "link " + w.Label.String()
+	case *kit.Picker:
+		return "choice of " + w.Shown()
+	case *kit.TabLabel:
+		return "page " + w.Text.String()
 	}
 	return fmt.Sprintf("%T", f)
 }

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
 )
@@ -33,7 +34,7 @@ func (d *Desk) askOpen() {
 	d.leaving(func() {
 		chooser := dialog.NewFileOpen(func(f fyne.URIReadCloser, err error) {
 			if err != nil {
-				d.report("The file was not opened", err)
+				d.dialogs.Report("The file was not opened", err)
 				return
 			}
 			if f != nil {
@@ -46,9 +47,7 @@ func (d *Desk) askOpen() {
 			chooser.SetLocation(at)
 		}
 		chooser.Resize(fyne.NewSize(820, 560))
-		d.chooser = chooser
-		chooser.SetOnClosed(func() { d.chooser = nil })
-		chooser.Show()
+		d.dialogs.Choose(chooser)
 	})
 }
 
@@ -82,11 +81,11 @@ func (d *Desk) background(do func() (then func())) {
 func (d *Desk) opened(doc *library.Document, err error) {
 	switch {
 	case err != nil:
-		d.report("The file was not opened", err)
+		d.dialogs.Report("The file was not opened", err)
 	case len(doc.Faults) > 0:
 		d.showFaults(doc)
 	case len(doc.File.Scenarios) == 0:
-		d.report("The file was not opened", errors.New(doc.Path+" holds no scenario."))
+		d.dialogs.Report("The file was not opened", errors.New(doc.Path+" holds no scenario."))
 	default:
 		d.showColumns()
 		d.session = newSession(doc.File)
@@ -143,7 +142,7 @@ func (d *Desk) save(then func()) {
 	}
 	if doc.Loses().Comments {
 		name := filepath.Base(doc.Path)
-		d.confirm("Save without the comments?", "Comments in "+name+" are not kept when it is saved. "+
+		d.dialogs.Confirm("Save without the comments?", "Comments in "+name+" are not kept when it is saved. "+
 			"The file as it was stays beside it as "+name+".bak.", "Save", func() { d.write(d.session, doc.Path, library.Options{}, then) })
 		return
 	}
@@ -198,10 +197,10 @@ func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err e
 		if changed.Gone {
 			what = "The file was deleted after it was opened."
 		}
-		d.confirm("Overwrite "+filepath.Base(changed.Path)+"?", what, "Overwrite",
+		d.dialogs.Confirm("Overwrite "+filepath.Base(changed.Path)+"?", what, "Overwrite",
 			func() { d.write(s, changed.Path, library.Options{Overwrite: true}, then) })
 	case err != nil:
-		d.report("Nothing was saved", err)
+		d.dialogs.Report("Nothing was saved", err)
 	default:
 		s.doc = doc
 		s.draft.Saved(mark)
@@ -226,8 +225,8 @@ func (d *Desk) leaving(then func()) {
 		then()
 		return
 	}
-	d.pose("Save the changes?", paragraphs("The changes to "+d.session.called()+" are not saved.", 400*textFactor), nil,
-		reply{label: "Cancel"}, reply{label: "Discard", do: then}, reply{label: "Save", do: func() { d.save(then) }})
+	d.dialogs.Ask("Save the changes?", kit.Paragraphs("The changes to "+d.session.called()+" are not saved.", 400*kit.TextFactor), nil,
+		kit.Reply{Label: "Cancel"}, kit.Reply{Label: "Discard", Do: then}, kit.Reply{Label: "Save", Do: func() { d.save(then) }})
 }
 
 // close ends the program, asking about unsaved work.

@@ -5,9 +5,13 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
+
+// formColumn is the width of the middle column.
+func formColumn() float32 { return kit.Scaled(388) }
 
 // form is the middle column for one thing that is chosen.
 type form struct {
@@ -17,8 +21,8 @@ type form struct {
 	caution  string // what a person could be hurt by or lose money over
 
 	fields []*field
-	head   *prose
-	under  *prose
+	head   *kit.Text
+	under  *kit.Text
 	notes  *fyne.Container // what is worth knowing about what is chosen
 	told   []string        // its sentences
 	body   *fyne.Container
@@ -36,29 +40,29 @@ type group struct {
 
 // build lays the form out. unfold is called when a fold is opened or closed.
 func (f *form) build(unfold func()) *fyne.Container {
-	f.head = newProse(sizeTitle).atMost(2)
-	f.under = small("").atMost(1)
-	f.body = inset(newStack(formWidth+40, 0), 20, 14, 20, 24)
+	f.head = kit.NewText(kit.SizeTitle).AtMost(2)
+	f.under = kit.Small("").AtMost(1)
+	f.body = kit.Inset(kit.NewStack(kit.FormWidth+40, 0), 20, 14, 20, 24)
 	f.fields = nil
 	f.body.Add(f.head)
 	f.body.Add(f.under)
 	for i := range f.groups {
 		f.add(&f.groups[i], unfold)
 	}
-	f.notes, f.told = newStack(formWidth, 8), nil
-	f.body.Add(space(12))
+	f.notes, f.told = kit.NewStack(kit.FormWidth, 8), nil
+	f.body.Add(kit.Space(12))
 	f.body.Add(f.notes)
 	if f.caution != "" {
-		f.body.Add(space(12))
-		f.body.Add(small(f.caution))
+		f.body.Add(kit.Space(12))
+		f.body.Add(kit.Small(f.caution))
 	}
 	return f.body
 }
 
 func (f *form) add(g *group, unfold func()) {
-	f.body.Add(space(14))
+	f.body.Add(kit.Space(14))
 	if g.fold != "" {
-		link := newLink(g.fold, func() {
+		link := kit.NewLink(g.fold, func() {
 			g.open = !g.open
 			unfold()
 		})
@@ -67,11 +71,11 @@ func (f *form) add(g *group, unfold func()) {
 			f.fields = append(f.fields, g.fields...) // known, though not on the screen
 			return
 		}
-		f.body.Add(space(6))
+		f.body.Add(kit.Space(6))
 	}
 	if g.heading != "" {
-		f.body.Add(heading(g.heading))
-		f.body.Add(space(4))
+		f.body.Add(kit.Heading(g.heading))
+		f.body.Add(kit.Space(4))
 	}
 	for _, fd := range g.fields {
 		f.fields = append(f.fields, fd)
@@ -81,7 +85,7 @@ func (f *form) add(g *group, unfold func()) {
 		f.body.Add(fd.row)
 	}
 	for _, a := range g.actions {
-		f.body.Add(space(6))
+		f.body.Add(kit.Space(6))
 		f.body.Add(a)
 	}
 }
@@ -91,9 +95,9 @@ func (f *form) has(fd *field) bool { return slices.Contains(f.fields, fd) }
 
 // show puts the scenario into the fields.
 func (f *form) show(s *scenario.Scenario, l money.Locale) {
-	f.head.set(span{text: f.title(s), bold: true})
+	f.head.Set(kit.Span{Text: f.title(s), Bold: true})
 	if f.subtitle != nil {
-		f.under.set(span{text: f.subtitle(s), color: colMuted})
+		f.under.Set(kit.Span{Text: f.subtitle(s), Color: kit.Muted})
 	}
 	for _, fd := range f.fields {
 		fd.show(s, l)
@@ -104,16 +108,16 @@ func (f *form) show(s *scenario.Scenario, l money.Locale) {
 func (f *form) explain(meaning func(key string) string) {
 	for _, fd := range f.fields {
 		switch {
-		case fd.held != "", len(fd.row.answers) > 0:
-		case fd.row.choice == fd.input: // the value beside it speaks for the row
+		case fd.held != "", len(fd.row.Answers) > 0:
+		case fd.row.Choice == fd.input: // the value beside it speaks for the row
 		case fd.meaning == "":
-			fd.row.say("")
+			fd.row.Say("")
 		default:
 			text := meaning(fd.meaning)
 			if text == "" {
 				text = fd.wanted
 			}
-			fd.row.say(text)
+			fd.row.Say(text)
 		}
 	}
 }
@@ -126,7 +130,7 @@ func (f *form) note(sentences []string) bool {
 	f.told = sentences
 	f.notes.RemoveAll()
 	for _, s := range sentences {
-		f.notes.Add(newProse(sizeSmall+1, span{text: "! ", bold: true, color: colAccent}, span{text: s}))
+		f.notes.Add(kit.NewText(kit.SizeSmall+1, kit.Span{Text: "! ", Bold: true, Color: kit.Accent}, kit.Span{Text: s}))
 	}
 	return true
 }

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	"github.com/shopspring/decimal"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -74,14 +75,14 @@ func (h *Harness) Resize(width, height float32) {
 
 // SetTheme switches to "paper" or "safelight".
 func (h *Harness) SetTheme(name string) {
-	h.setTheme(themeChoice(name))
+	h.setTheme(kit.ThemeChoice(name))
 	h.repaint()
 	h.Settle()
 }
 
 // Page turns the answer to a page, from 0.
 func (h *Harness) Page(i int) {
-	h.answer.tabs.choose(i)
+	h.answer.tabs.Choose(i)
 	h.Settle()
 }
 
@@ -103,9 +104,9 @@ func (h *Harness) Put(f scenario.File) {
 func (h *Harness) Type(key, text string) bool {
 	for _, f := range h.form.fields {
 		if f.key == key {
-			if box, ok := f.input.(*textBox); ok {
-				h.win.Canvas().Focus(box.entry)
-				box.entry.SetText(text)
+			if box, ok := f.input.(*kit.TextBox); ok {
+				h.win.Canvas().Focus(box.Entry)
+				box.Entry.SetText(text)
 				return true
 			}
 		}
@@ -117,7 +118,7 @@ func (h *Harness) Type(key, text string) bool {
 func (h *Harness) Deal(price string) {
 	h.askDeal()
 	h.Settle()
-	if box, ok := h.win.Canvas().Focused().(*typing); ok {
+	if box, ok := h.win.Canvas().Focused().(*kit.Entry); ok {
 		box.SetText(price)
 	}
 	h.Settle()

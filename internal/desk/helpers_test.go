@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"reelworth/internal/desk/kit"
 	"strings"
 
 	"fyne.io/fyne/v2/canvas"
@@ -14,8 +15,8 @@ func decimalOf(s string) decimal.Decimal { return decimal.RequireFromString(s) }
 func (h *Harness) dialogText() string {
 	var b strings.Builder
 	for _, o := range test.LaidOutObjects(h.win.Canvas().Overlays().Top()) {
-		if p, ok := o.(*prose); ok {
-			b.WriteString(p.text() + "\n")
+		if p, ok := o.(*kit.Text); ok {
+			b.WriteString(p.String() + "\n")
 		}
 	}
 	return b.String()

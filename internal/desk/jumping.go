@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"reelworth/internal/desk/kit"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -8,7 +9,7 @@ import (
 
 // jump moves the focus to the next column: the ways to buy, the form, the answer.
 func (d *Desk) jump(by int) {
-	stops := []fyne.Focusable{d.chosenCard(), d.firstField(), d.answer.tabs.labels[d.answer.tabs.at]}
+	stops := []fyne.Focusable{d.chosenCard(), d.firstField(), d.answer.tabs.Labels[d.answer.tabs.At]}
 	at := (d.columnOfFocus() + by + len(stops)) % len(stops)
 	if stops[at] != nil {
 		d.win.Canvas().Focus(stops[at])
@@ -20,14 +21,14 @@ func (d *Desk) columnOfFocus() int {
 	switch f := d.win.Canvas().Focused().(type) {
 	case nil:
 		return -1
-	case *card:
+	case *kit.Card:
 		if slices.Contains(d.ways.cards(), f) {
 			return 0
 		}
 		return 2
-	case *tabLabel:
+	case *kit.TabLabel:
 		return 2
-	case *picker:
+	case *kit.Picker:
 		if f == d.ways.scenario {
 			return 0
 		}
@@ -37,7 +38,7 @@ func (d *Desk) columnOfFocus() int {
 
 func (d *Desk) chosenCard() fyne.Focusable {
 	for _, c := range d.ways.cards() {
-		if c.chosen {
+		if c.Chosen {
 			return c
 		}
 	}

@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -72,10 +73,10 @@ func TestNoTextIsCutOrOverlaps(t *testing.T) {
 				t.Run(fmt.Sprintf("%s at %.0f × %.0f, text × %.2f", name, size.Width, size.Height, text.factor), func(t *testing.T) {
 					h := open(t)
 					h.setText(text.factor)
-					t.Cleanup(func() { setTextSize(1) })
+					t.Cleanup(func() { kit.SetTextSize(1) })
 					h.Put(file)
 					h.Resize(size.Width, size.Height)
-					for page := range h.answer.tabs.pages {
+					for page := range h.answer.tabs.Pages {
 						h.Page(page)
 						h.inspect(t, fmt.Sprint("page ", h.View().Page))
 					}

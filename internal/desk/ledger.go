@@ -6,8 +6,18 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/words"
 )
+
+// The receipt's rows, and where its columns end or begin.
+func ledgerRowHeight() float32 { return kit.Scaled(31) }
+func ledgerSeller() float32    { return kit.Scaled(276) }
+func ledgerHome() float32      { return kit.Scaled(366) }
+func ledgerHow() float32       { return kit.Scaled(386) }
+
+// ledgerNarrow is the width below which explanations stand under the labels.
+func ledgerNarrow() float32 { return kit.Scaled(540) }
 
 // ledger shows the receipt: label, the seller's amount, the amount at home, and how it
 // came about, with a rule under each row.
@@ -54,17 +64,17 @@ func (l *ledger) visible() []*ledgerRow {
 	return v
 }
 
-func (l *ledger) heightFor(width float32) float32 {
+func (l *ledger) HeightFor(width float32) float32 {
 	var h float32
 	for _, r := range l.visible() {
-		h += r.heightFor(width)
+		h += r.HeightFor(width)
 	}
 	return h
 }
 
 func (l *ledger) MinSize() fyne.Size {
 	l.ExtendBaseWidget(l)
-	return fyne.NewSize(0, l.heightFor(l.Size().Width))
+	return fyne.NewSize(0, l.HeightFor(l.Size().Width))
 }
 
 func (l *ledger) CreateRenderer() fyne.WidgetRenderer { return &ledgerRenderer{l} }
@@ -75,15 +85,15 @@ func (r *ledgerRenderer) Layout(size fyne.Size) {
 	y := float32(0)
 	for _, row := range r.l.visible() {
 		row.two = r.l.two
-		h := row.heightFor(size.Width)
-		place(row, 0, y, size.Width, h)
+		h := row.HeightFor(size.Width)
+		kit.Place(row, 0, y, size.Width, h)
 		row.Refresh()
 		y += h
 	}
 }
 func (r *ledgerRenderer) MinSize() fyne.Size { return r.l.MinSize() }
 func (r *ledgerRenderer) Objects() []fyne.CanvasObject {
-	return toObjects(r.l.rows...)
+	return kit.Objects(r.l.rows...)
 }
 func (r *ledgerRenderer) Destroy() {}
 func (r *ledgerRenderer) Refresh() {
@@ -94,32 +104,32 @@ func (r *ledgerRenderer) Refresh() {
 // ledgerRow is one row of the receipt.
 type ledgerRow struct {
 	widget.BaseWidget
-	label, seller, home, how *prose
+	label, seller, home, how *kit.Text
 	rule                     *canvas.Rectangle
 	two                      bool
 }
 
 func newLedgerRow() *ledgerRow {
-	r := &ledgerRow{rule: canvas.NewRectangle(theme.Color(colRule))}
-	r.label = newProse(sizeText).atMost(1)
-	r.seller = newProse(sizeText).atMost(1).trailing()
-	r.home = newProse(sizeText).atMost(1).trailing()
-	r.how = newProse(sizeText).atMost(1)
-	r.how.centred = true
+	r := &ledgerRow{rule: canvas.NewRectangle(theme.Color(kit.Rule))}
+	r.label = kit.NewText(kit.SizeText).AtMost(1)
+	r.seller = kit.NewText(kit.SizeText).AtMost(1).Trailing()
+	r.home = kit.NewText(kit.SizeText).AtMost(1).Trailing()
+	r.how = kit.NewText(kit.SizeText).AtMost(1)
+	r.how.Centred = true
 	r.ExtendBaseWidget(r)
 	return r
 }
 
 func (r *ledgerRow) set(row words.ReceiptRow, head bool) {
-	color := fyne.ThemeColorName(colInk)
+	color := fyne.ThemeColorName(kit.Ink)
 	if head {
-		color = colMuted
+		color = kit.Muted
 	}
-	cell := func(text string) span { return span{text: text, bold: row.Strong, color: color} }
-	r.label.set(cell(row.Label))
-	r.seller.set(cell(row.Seller))
-	r.home.set(cell(row.Home))
-	r.how.set(span{text: row.How, color: colMuted})
+	cell := func(text string) kit.Span { return kit.Span{Text: text, Bold: row.Strong, Color: color} }
+	r.label.Set(cell(row.Label))
+	r.seller.Set(cell(row.Seller))
+	r.home.Set(cell(row.Home))
+	r.how.Set(kit.Span{Text: row.How, Color: kit.Muted})
 }
 
 func (r *ledgerRow) CreateRenderer() fyne.WidgetRenderer { return &ledgerRowRenderer{r} }
@@ -128,70 +138,70 @@ type ledgerRowRenderer struct{ r *ledgerRow }
 
 func (rr *ledgerRowRenderer) Layout(size fyne.Size) {
 	r := rr.r
-	if size.Width < ledgerNarrow {
+	if size.Width < ledgerNarrow() {
 		r.layNarrow(size)
 		return
 	}
-	h := r.label.lineHeight()
+	h := r.label.LineHeight()
 	y := (size.Height - h) / 2
-	labelTo := ledgerHome - 84*textFactor
+	labelTo := ledgerHome() - 84*kit.TextFactor
 	if r.two {
-		labelTo = ledgerSeller - 76*textFactor
-		if r.seller.text() == "" {
-			labelTo = ledgerHome - 84*textFactor
+		labelTo = ledgerSeller() - 76*kit.TextFactor
+		if r.seller.String() == "" {
+			labelTo = ledgerHome() - 84*kit.TextFactor
 		}
 	}
-	place(r.label, 0, y, labelTo, h)
-	amount := 110 * textFactor
-	place(r.seller, ledgerSeller-amount, y, amount, h)
-	place(r.home, ledgerHome-amount, y, amount, h)
+	kit.Place(r.label, 0, y, labelTo, h)
+	amount := 110 * kit.TextFactor
+	kit.Place(r.seller, ledgerSeller()-amount, y, amount, h)
+	kit.Place(r.home, ledgerHome()-amount, y, amount, h)
 	r.placeHow(size)
-	place(r.rule, 0, size.Height-1, size.Width, 1)
+	kit.Place(r.rule, 0, size.Height-1, size.Width, 1)
 }
 
-func (r *ledgerRow) heightFor(width float32) float32 {
-	if width < ledgerNarrow && r.how.text() != "" {
-		r.how.size, r.how.maxLines = sizeSmall, 2
-		return ledgerRowHeight + r.how.heightFor(width)
+func (r *ledgerRow) HeightFor(width float32) float32 {
+	if width < ledgerNarrow() && r.how.String() != "" {
+		r.how.FontSize, r.how.MaxLines = kit.SizeSmall, 2
+		return ledgerRowHeight() + r.how.HeightFor(width)
 	}
-	return ledgerRowHeight
+	return ledgerRowHeight()
 }
 
 // layNarrow puts the amounts to the right edge and the explanation under the label.
 func (r *ledgerRow) layNarrow(size fyne.Size) {
-	h := r.label.lineHeight()
-	amount := 92 * textFactor
+	h := r.label.LineHeight()
+	amount := 92 * kit.TextFactor
 	left := size.Width - amount
-	if r.two && r.seller.text() != "" {
+	if r.two && r.seller.String() != "" {
 		left -= amount
 	}
-	place(r.label, 0, 6, left-6, h)
-	place(r.seller, size.Width-2*amount, 6, amount-6, h)
-	place(r.home, size.Width-amount, 6, amount, h)
-	r.how.size, r.how.maxLines = sizeSmall, 2
-	place(r.how, 0, 6+h, size.Width, max(0, size.Height-h-8))
+	kit.Place(r.label, 0, 6, left-6, h)
+	kit.Place(r.seller, size.Width-2*amount, 6, amount-6, h)
+	kit.Place(r.home, size.Width-amount, 6, amount, h)
+	r.how.FontSize, r.how.MaxLines = kit.SizeSmall, 2
+	kit.Place(r.how, 0, 6+h, size.Width, max(0, size.Height-h-8))
 	r.how.Refresh()
-	place(r.rule, 0, size.Height-1, size.Width, 1)
+	kit.Place(r.rule, 0, size.Height-1, size.Width, 1)
 }
 
 // placeHow sets a long explanation in two small lines.
 func (r *ledgerRow) placeHow(size fyne.Size) {
-	w := max(0, size.Width-ledgerHow)
-	r.how.size, r.how.maxLines = sizeText, 1
-	if r.how.naturalWidth() > w {
-		r.how.size, r.how.maxLines = sizeSmall, 2
+	w := max(0, size.Width-ledgerHow())
+	r.how.FontSize, r.how.MaxLines = kit.SizeText, 1
+	if r.how.NaturalWidth() > w {
+		r.how.FontSize, r.how.MaxLines = kit.SizeSmall, 2
 	}
-	place(r.how, ledgerHow, 0, w, size.Height-1)
+	kit.Place(r.how, ledgerHow(), 0, w, size.Height-1)
 	r.how.Refresh()
 }
 
-func (rr *ledgerRowRenderer) MinSize() fyne.Size { return fyne.NewSize(0, ledgerRowHeight) }
+func (rr *ledgerRowRenderer) MinSize() fyne.Size { return fyne.NewSize(0, ledgerRowHeight()) }
 func (rr *ledgerRowRenderer) Objects() []fyne.CanvasObject {
 	return []fyne.CanvasObject{rr.r.label, rr.r.seller, rr.r.home, rr.r.how, rr.r.rule}
 }
 func (rr *ledgerRowRenderer) Destroy() {}
 func (rr *ledgerRowRenderer) Refresh() {
-	rr.r.rule.FillColor = theme.Color(colRule)
+	rr.r.rule.FillColor = theme.Color(kit.Rule)
 	for _, o := range rr.Objects() {
 		o.Refresh()
 	}

@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2/test"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -38,7 +39,7 @@ func TestTypingAfterTurningToAnotherScenario(t *testing.T) {
 	h.Settle()
 	h.Topic("offer", 1)
 	h.mustType(t, "offer[2].price", "8450")
-	box := h.Window().Canvas().Focused().(*typing)
+	box := h.Window().Canvas().Focused().(*kit.Entry)
 	h.nextScenario(-1)
 	h.Settle()
 	box.SetText("7")
@@ -122,11 +123,11 @@ func TestOverwritingWritesTheFileThatWasAskedAbout(t *testing.T) {
 	os.WriteFile(a, []byte("schema = 1\n"), 0o644)
 	h.save(nil)
 	h.Settle() // asks whether to overwrite a
-	asked := h.dialogs[len(h.dialogs)-1]
+	asked := h.dialogs.Open[len(h.dialogs.Open)-1]
 	h.session.draft.Saved(h.session.draft.Mark()) // as if it had been dealt with meanwhile
 	h.Open(b)
 	h.Settle()
-	asked.buttons[1].tap()
+	asked.Buttons[1].Press()
 	h.Settle()
 	if text := string(read(t, a)); strings.Contains(text, "The other file") || !strings.Contains(text, "99") {
 		t.Error("another file's work was written over this one")
@@ -224,16 +225,16 @@ func TestADealThatCannotBeReadIsNotJudged(t *testing.T) {
 	h := open(t)
 	h.askDeal()
 	h.Settle()
-	h.panel(t, dealPrice).entry.SetText("7.40")
+	h.panel(t, dealPrice).Entry.SetText("7.40")
 	h.Settle()
 	for label, text := range map[string]string{dealPrice: "7x", dealRolls: "2.5"} {
-		was := h.panel(t, label).entry.Text
-		h.panel(t, label).entry.SetText(text)
+		was := h.panel(t, label).Entry.Text
+		h.panel(t, label).Entry.SetText(text)
 		h.Settle()
 		if words := h.dialogText(); strings.Contains(words, "orth it") {
 			t.Errorf("%s = %s, but: %s", label, text, words)
 		}
-		h.panel(t, label).entry.SetText(was)
+		h.panel(t, label).Entry.SetText(was)
 		h.Settle()
 	}
 }
@@ -293,7 +294,7 @@ func TestPicturesAreSharpAtEveryScale(t *testing.T) {
 		h.redraw()
 		h.Settle()
 		want := int(h.answer.cost.Size().Width*scale + 0.5)
-		if got := h.answer.cost.image.Image.Bounds().Dx(); got < want-2 || got > want+2 {
+		if got := h.answer.cost.Image.Image.Bounds().Dx(); got < want-2 || got > want+2 {
 			t.Errorf("at %v the picture is %d pixels wide, the screen shows %d", scale, got, want)
 		}
 		h.inspect(t, "charts")

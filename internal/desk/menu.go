@@ -4,9 +4,9 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -16,7 +16,7 @@ import (
 type menu struct {
 	main         *fyne.MainMenu
 	undo, redo   *fyne.MenuItem
-	themes       map[themeChoice]*fyne.MenuItem
+	themes       map[kit.ThemeChoice]*fyne.MenuItem
 	texts        []*fyne.MenuItem
 	numbers      []*fyne.MenuItem
 	remove, with *fyne.MenuItem
@@ -40,7 +40,7 @@ const (
 // setMenu builds the main menu. Shortcuts reach it even under a dialog, so every
 // command is guarded.
 func (d *Desk) setMenu() {
-	m := &menu{themes: map[themeChoice]*fyne.MenuItem{}}
+	m := &menu{themes: map[kit.ThemeChoice]*fyne.MenuItem{}}
 	c := func(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne.MenuItem {
 		return command(label, key, mod, d.guarded(do))
 	}
@@ -86,18 +86,18 @@ func (d *Desk) setMenu() {
 		c("Delete", "", 0, d.deleteScenario),
 	)
 	view := fyne.NewMenu("View",
-		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.choose(pageCharts) }),
-		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.choose(pageReceipt) }),
-		c("What changes it", fyne.Key3, ctrl, func() { d.answer.tabs.choose(pageChanges) }),
-		c("Order size", fyne.Key4, ctrl, func() { d.answer.tabs.choose(pageSizes) }),
-		c("Tables", fyne.Key5, ctrl, func() { d.answer.tabs.choose(pageTables) }),
-		c("Notes", fyne.Key6, ctrl, func() { d.answer.tabs.choose(pageNotes) }),
+		c("Charts", fyne.Key1, ctrl, func() { d.answer.tabs.Choose(pageCharts) }),
+		c("Receipt", fyne.Key2, ctrl, func() { d.answer.tabs.Choose(pageReceipt) }),
+		c("What changes it", fyne.Key3, ctrl, func() { d.answer.tabs.Choose(pageChanges) }),
+		c("Order size", fyne.Key4, ctrl, func() { d.answer.tabs.Choose(pageSizes) }),
+		c("Tables", fyne.Key5, ctrl, func() { d.answer.tabs.Choose(pageTables) }),
+		c("Notes", fyne.Key6, ctrl, func() { d.answer.tabs.Choose(pageNotes) }),
 		fyne.NewMenuItemSeparator(),
 	)
 	for _, t := range []struct {
-		choice themeChoice
+		choice kit.ThemeChoice
 		label  string
-	}{{followSystem, "Theme of the system"}, {alwaysPaper, "Paper theme"}, {alwaysDarkroom, "Safelight theme"}} {
+	}{{kit.FollowSystem, "Theme of the system"}, {kit.AlwaysPaper, "Paper theme"}, {kit.AlwaysSafelight, "Safelight theme"}} {
 		item := c(t.label, "", 0, func() { d.setTheme(t.choice) })
 		m.themes[t.choice] = item
 		view.Items = append(view.Items, item)
@@ -156,10 +156,10 @@ func (d *Desk) refreshMenu() {
 		item.Checked = on
 	}
 	for choice, item := range m.themes {
-		tick(item, choice == theLook.choice)
+		tick(item, choice == kit.Look.Choice)
 	}
 	for i, item := range m.texts {
-		tick(item, textSizes[i].factor == textFactor)
+		tick(item, textSizes[i].factor == kit.TextFactor)
 	}
 	for i, item := range m.numbers {
 		tick(item, money.Locales()[i] == d.Locale)
@@ -169,26 +169,18 @@ func (d *Desk) refreshMenu() {
 	}
 }
 
-func (d *Desk) showKeys() { d.tell("Keys", words.KeysHelp) }
+func (d *Desk) showKeys() { d.dialogs.Tell("Keys", words.KeysHelp) }
 
 func (d *Desk) showWords() {
 	var text []string
 	for _, t := range words.Terms() {
 		text = append(text, t.Word+": "+t.Meaning)
 	}
-	d.tell("Words", strings.Join(text, "\n\n"))
+	d.dialogs.Tell("Words", strings.Join(text, "\n\n"))
 }
 
 func (d *Desk) showCautions() {
-	d.tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)
+	d.dialogs.Tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)
 }
 
-func (d *Desk) showAbout() { d.tell("Reelworth", words.About) }
-
-// pageOf sets a text to be read, with a scroll where it is long.
-func (d *Desk) pageOf(text string) fyne.CanvasObject {
-	scroll := container.NewVScroll(paragraphs(text, 520*textFactor))
-	need := heightOf(scroll.Content, 520*textFactor)
-	scroll.SetMinSize(fyne.NewSize(530*textFactor, min(need, 460)))
-	return scroll
-}
+func (d *Desk) showAbout() { d.dialogs.Tell("Reelworth", words.About) }

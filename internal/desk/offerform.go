@@ -3,6 +3,7 @@ package desk
 import (
 	"fmt"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -35,20 +36,20 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *form {
 
 // offerActions are what can be done with the whole offer.
 func (b forms) offerActions(s *scenario.Scenario, i int) group {
-	links := []*link{newLink("Duplicate", b.acts.duplicateOffer)}
+	links := []*kit.Link{kit.NewLink("Duplicate", b.acts.duplicateOffer)}
 	if s.Offers[i].Name != s.Baseline {
-		links = append(links, newLink("Compare with it", b.acts.compareWith))
+		links = append(links, kit.NewLink("Compare with it", b.acts.compareWith))
 	}
 	if i > 0 {
-		links = append(links, newLink("Up", func() { b.acts.moveOffer(-1) }))
+		links = append(links, kit.NewLink("Up", func() { b.acts.moveOffer(-1) }))
 	}
 	if i < len(s.Offers)-1 {
-		links = append(links, newLink("Down", func() { b.acts.moveOffer(1) }))
+		links = append(links, kit.NewLink("Down", func() { b.acts.moveOffer(1) }))
 	}
 	if len(s.Offers) > 1 {
-		links = append(links, newLink("Remove", b.acts.removeOffer))
+		links = append(links, kit.NewLink("Remove", b.acts.removeOffer))
 	}
-	return group{actions: toObjects(newLine(14, toObjects(links...)...))}
+	return group{actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
 }
 
 // offerSlots makes slots of the offer at a place.
@@ -117,13 +118,13 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerSlots) group {
 func (b forms) homeGroup(s *scenario.Scenario, of offerSlots) group {
 	g := group{heading: "Bringing it home"}
 	g.fields = append(g.fields, b.quoteFields(s, of.code(s))...)
-	var options []option
+	var options []kit.Option
 	for _, c := range words.ImportChoices() {
-		options = append(options, option{string(c), words.ImportChoice(c)})
+		options = append(options, kit.Option{Value: string(c), Label: words.ImportChoice(c)})
 	}
 	choice := wordsSlot(of.key("import"), "import tax", func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
 	fee := of.decimal("card_fee_percent", "card fee", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })
-	g.fields = append(g.fields, choiceField(b.e, "Import tax", wideWidth, options, choice).means("import"))
+	g.fields = append(g.fields, choiceField(b.e, "Import tax", kit.WideWidth, options, choice).means("import"))
 	if of.code(s) != s.Home {
 		g.fields = append(g.fields, numberField(b.e, "Card fee", "%", fee).means("card_fee_percent"))
 	}
@@ -152,7 +153,7 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerSlots) group {
 	exposures := of.count("reel.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
 	spoiled := of.decimal("reel.spoiled_percent", "what is lost to faults", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
 	g.fields = []*field{
-		numberField(b.e, "Length", "", length).withUnit(b.e, []option{{"ft", "ft"}, {"m", "m"}}, unit).means("reel.length"),
+		numberField(b.e, "Length", "", length).withUnit(b.e, []kit.Option{{Value: "ft", Label: "ft"}, {Value: "m", Label: "m"}}, unit).means("reel.length"),
 		numberField(b.e, "Exposures in each", "", exposures).means("reel.exposures"),
 		numberField(b.e, "Lost to faults", "%", spoiled).means("reel.spoiled_percent"),
 		keepsField,
@@ -162,13 +163,13 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerSlots) group {
 
 // afterGroup is what comes after shooting.
 func (b forms) afterGroup(s *scenario.Scenario, of offerSlots) group {
-	options := []option{{"", "not counted"}}
+	options := []kit.Option{{Value: "", Label: "not counted"}}
 	for _, d := range s.Developing {
-		options = append(options, option{d.Name, d.Name})
+		options = append(options, kit.Option{Value: d.Name, Label: d.Name})
 	}
 	dev := texts(of.key("developing"), "developing", func(s *scenario.Scenario) *string { return &of.at(s).Developing })
 	return group{heading: "Afterwards", fields: []*field{
-		choiceField(b.e, "Developing", wideWidth, options, dev).means("developing"),
+		choiceField(b.e, "Developing", kit.WideWidth, options, dev).means("developing"),
 	}}
 }
 
@@ -184,7 +185,7 @@ func (b forms) furtherGroup(s *scenario.Scenario, of offerSlots) group {
 	return group{heading: "The offer", fold: "Name, sales tax, free shipping, stock …", fields: []*field{
 		wordField(b.e, "Name", name),
 		wordField(b.e, "Seller", seller),
-		choiceField(b.e, "Kind", wideWidth, []option{{"reel", "a reel"}, {"boxed", "boxed rolls"}}, of.kind()),
+		choiceField(b.e, "Kind", kit.WideWidth, []kit.Option{{Value: "reel", Label: "a reel"}, {Value: "boxed", Label: "boxed rolls"}}, of.kind()),
 		numberField(b.e, "Sales tax", "%", tax).means("sales_tax_percent"),
 		yesNo(b.e, "on shipping too", taxed),
 		numberField(b.e, "Free shipping from", "", free).unitOf(of.code).means("free_shipping_from"),
@@ -226,9 +227,9 @@ func (b forms) cutGroup(of offerSlots) group {
 	test := of.count("reel.test_exposures", "test exposures", func(o *scenario.Offer) *int { return &o.Reel.TestExposures })
 	short := of.count("reel.short_roll_from", "short roll", func(o *scenario.Offer) *int { return &o.Reel.ShortRollFrom })
 	remjet := of.flag("reel.remjet", "remjet", func(o *scenario.Offer) *bool { return &o.Reel.Remjet })
-	pitches := []option{{"long", "long, 4.750 mm"}, {"short", "short, 4.740 mm"}}
+	pitches := []kit.Option{{Value: "long", Label: "long, 4.750 mm"}, {Value: "short", Label: "short, 4.740 mm"}}
 	return group{heading: "Cutting", fold: "Leader, trailer, waste, perforation …", fields: []*field{
-		choiceField(b.e, "Perforation", wideWidth, pitches, pitch).means("reel.pitch"),
+		choiceField(b.e, "Perforation", kit.WideWidth, pitches, pitch).means("reel.pitch"),
 		mm("leader_mm", "Leader", func(r *scenario.Reel) *scenario.Decimal { return &r.LeaderMM }),
 		mm("trailer_mm", "Trailer", func(r *scenario.Reel) *scenario.Decimal { return &r.TrailerMM }),
 		mm("fogged_mm", "Fogged end", func(r *scenario.Reel) *scenario.Decimal { return &r.FoggedMM }),

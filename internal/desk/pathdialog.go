@@ -3,11 +3,11 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"reelworth/internal/desk/kit"
 	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
 )
@@ -16,52 +16,52 @@ import (
 // the file it is pointed at before anything could be checked.
 type pathQuestion struct {
 	title, confirm string
-	path           string   // to begin with
-	own            string   // a path that is replaced without asking
-	endings        []string // allowed, the first is added where there is none
-	extra          []*row   // more to choose
+	path           string     // to begin with
+	own            string     // a path that is replaced without asking
+	endings        []string   // allowed, the first is added where there is none
+	extra          []*kit.Row // more to choose
 	then           func(path string)
 }
 
 // ask shows the question.
 func (d *Desk) ask(q pathQuestion) {
-	box := newTextBox(false)
-	box.show(q.path)
-	why := newProse(sizeSmall).lines(2)
-	fileRow := newRow("File", box, 380*textFactor, "")
-	browse := newLink("Choose another folder…", func() {
+	box := kit.NewTextBox(false)
+	box.Set(q.path)
+	why := kit.NewText(kit.SizeSmall).Lines(2)
+	fileRow := kit.NewRow("File", box, 380*kit.TextFactor, "")
+	browse := kit.NewLink("Choose another folder…", func() {
 		chooser := dialog.NewFolderOpen(func(folder fyne.ListableURI, err error) {
 			if err == nil && folder != nil {
-				box.show(filepath.Join(folder.Path(), filepath.Base(box.entry.Text)))
+				box.Set(filepath.Join(folder.Path(), filepath.Base(box.Entry.Text)))
 			}
 		}, d.win)
-		if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(box.entry.Text))); err == nil {
+		if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(box.Entry.Text))); err == nil {
 			chooser.SetLocation(at)
 		}
 		chooser.Resize(fyne.NewSize(760, 520))
 		chooser.Show()
 	})
-	width := labelWidth + 400*textFactor
-	body := newStack(width, 6, fileRow)
+	width := kit.LabelWidth + 400*kit.TextFactor
+	body := kit.NewStack(width, 6, fileRow)
 	for _, r := range q.extra {
 		body.Add(r)
 	}
 	body.Add(browse)
 	body.Add(why)
-	var top *posed
+	var top *kit.Dialog
 	try := func() {
-		path, wrong := finish(box.entry.Text, q.endings)
+		path, wrong := finish(box.Entry.Text, q.endings)
 		if wrong != "" {
-			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
+			why.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: wrong, Color: kit.Fault})
 			return
 		}
-		top.hide()
+		top.Hide()
 		d.replacing(path, q.own, func() { q.then(path) })
 	}
-	box.entry.OnSubmitted = func(string) { try() }
-	box.entry.escape = func() { top.wayOut() }
-	top = d.pose(q.title, container.New(&exactSize{width}, body), box.entry,
-		reply{label: "Cancel"}, reply{label: q.confirm, do: try, stay: true})
+	box.Entry.OnSubmitted = func(string) { try() }
+	box.Entry.Escape = func() { top.Leave() }
+	top = d.dialogs.Ask(q.title, kit.AtWidth(width, body), box.Entry,
+		kit.Reply{Label: "Cancel"}, kit.Reply{Label: q.confirm, Do: try, Stay: true})
 }
 
 // finish makes a path whole, or says what is wrong with it.
@@ -101,5 +101,5 @@ func (d *Desk) replacing(path, own string, then func()) {
 		then()
 		return
 	}
-	d.confirm("Replace the file?", filepath.Base(path)+" is already there. Replacing it loses what it holds.", "Replace", then)
+	d.dialogs.Confirm("Replace the file?", filepath.Base(path)+" is already there. Replacing it loses what it holds.", "Replace", then)
 }

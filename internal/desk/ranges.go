@@ -3,9 +3,8 @@ package desk
 import (
 	"slices"
 
-	"fyne.io/fyne/v2/container"
-
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -17,42 +16,42 @@ func (d *Desk) askRange() {
 		return
 	}
 	c := &f.job.comparison
-	var options []option
+	var options []kit.Option
 	for _, s := range f.rival.Swings {
-		options = append(options, option{string(s.Input), words.InputName(c, f.rival.Offer, f.rival.Other, s.Input)})
+		options = append(options, kit.Option{Value: string(s.Input), Label: words.InputName(c, f.rival.Offer, f.rival.Other, s.Input)})
 	}
-	low, high := newTextBox(true), newTextBox(true)
+	low, high := kit.NewTextBox(true), kit.NewTextBox(true)
 	show := func(input string) {
 		for _, s := range f.rival.Swings {
 			if string(s.Input) == input {
-				low.show(d.Locale.Field(s.Low.Decimal(placesOf(s))))
-				high.show(d.Locale.Field(s.High.Decimal(placesOf(s))))
+				low.Set(d.Locale.Field(s.Low.Decimal(placesOf(s))))
+				high.Set(d.Locale.Field(s.High.Decimal(placesOf(s))))
 			}
 		}
 	}
-	which := newPicker(options, show)
-	which.show(options[0].value)
-	show(options[0].value)
-	why := newProse(sizeSmall).lines(2)
-	width := labelWidth + 300*textFactor
-	body := newStack(width, 6, newRow("Input", which, 280*textFactor, ""), newRow("From", low, numberWidth, ""), newRow("to", high, numberWidth, ""), why)
-	var q *posed
+	which := kit.NewPicker(options, show)
+	which.Set(options[0].Value)
+	show(options[0].Value)
+	why := kit.NewText(kit.SizeSmall).Lines(2)
+	width := kit.LabelWidth + 300*kit.TextFactor
+	body := kit.NewStack(width, 6, kit.NewRow("Input", which, 280*kit.TextFactor, ""), kit.NewRow("From", low, kit.NumberWidth, ""), kit.NewRow("to", high, kit.NumberWidth, ""), why)
+	var q *kit.Dialog
 	set := func() {
-		if wrong := d.setRange(compare.Input(which.value), low.entry.Text, high.entry.Text); wrong != "" {
-			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
+		if wrong := d.setRange(compare.Input(which.Value), low.Entry.Text, high.Entry.Text); wrong != "" {
+			why.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: wrong, Color: kit.Fault})
 			return
 		}
-		q.hide()
+		q.Hide()
 	}
 	usual := func() {
-		d.alter("usual range", func(s *scenario.Scenario) { dropRange(s, scenario.Input(which.value)) })
+		d.alter("usual range", func(s *scenario.Scenario) { dropRange(s, scenario.Input(which.Value)) })
 	}
-	for _, box := range []*textBox{low, high} {
-		box.entry.OnSubmitted = func(string) { set() }
-		box.entry.escape = func() { q.wayOut() }
+	for _, box := range []*kit.TextBox{low, high} {
+		box.Entry.OnSubmitted = func(string) { set() }
+		box.Entry.Escape = func() { q.Leave() }
 	}
-	q = d.pose("How far an input swings", container.New(&exactSize{width}, body), low.entry,
-		reply{label: "Cancel"}, reply{label: "As usual", do: usual}, reply{label: "Set", do: set, stay: true})
+	q = d.dialogs.Ask("How far an input swings", kit.AtWidth(width, body), low.Entry,
+		kit.Reply{Label: "Cancel"}, kit.Reply{Label: "As usual", Do: usual}, kit.Reply{Label: "Set", Do: set, Stay: true})
 }
 
 // placesOf is how many decimals tell an input's swing.

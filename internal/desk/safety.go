@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
 )
@@ -100,7 +101,7 @@ func (d *Desk) dropKept() {
 			err := r.Drop()
 			return func() {
 				if err != nil {
-					d.report("Old unsaved work stays", err)
+					d.dialogs.Report("Old unsaved work stays", err)
 				}
 			}
 		})
@@ -183,7 +184,7 @@ func (d *Desk) offerLeftovers() {
 		}
 		return func() {
 			if err != nil {
-				d.report("Unsaved work of an earlier window cannot be read", err)
+				d.dialogs.Report("Unsaved work of an earlier window cannot be read", err)
 			}
 			d.offerLeftover(offers)
 		}
@@ -202,20 +203,20 @@ func (d *Desk) offerLeftover(found []leftover) {
 		return
 	}
 	l, rest := found[0], found[1:]
-	replies := []reply{
-		{label: "Not now", do: func() { d.offerLeftover(rest) }},
-		{label: "Discard", do: func() {
+	replies := []kit.Reply{
+		{Label: "Not now", Do: func() { d.offerLeftover(rest) }},
+		{Label: "Discard", Do: func() {
 			if err := l.Discard(); err != nil {
-				d.report("It was not removed", err)
+				d.dialogs.Report("It was not removed", err)
 				return
 			}
 			d.offerLeftover(rest)
 		}},
 	}
 	if len(l.File.Scenarios) > 0 && len(l.Faults) == 0 {
-		replies = append(replies, reply{label: "Take it up", do: func() { d.takeUp(l.Leftover) }})
+		replies = append(replies, kit.Reply{Label: "Take it up", Do: func() { d.takeUp(l.Leftover) }})
 	}
-	d.pose("Unsaved work was found", paragraphs(l.text, 520*textFactor), nil, replies...)
+	d.dialogs.Ask("Unsaved work was found", kit.Paragraphs(l.text, 520*kit.TextFactor), nil, replies...)
 }
 
 // leftoverText says what was found, and how it differs from the file.
@@ -270,7 +271,7 @@ func (d *Desk) takeUpNow(l library.Leftover) {
 		}
 		return func() {
 			if err != nil {
-				d.report("The recovery file stays", err)
+				d.dialogs.Report("The recovery file stays", err)
 			}
 		}
 	})

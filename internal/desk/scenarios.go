@@ -1,8 +1,7 @@
 package desk
 
 import (
-	"fyne.io/fyne/v2/container"
-
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 )
 
@@ -17,12 +16,12 @@ func (d *Desk) add(name string, s scenario.Scenario) {
 // newScenario asks for a name and a home currency, and begins from nothing.
 func (d *Desk) newScenario() {
 	t := d.Now()
-	home := newPicker(allCurrencies, nil)
-	home.first = currenciesOf(ptr(d.current()))
-	home.show(d.current().Home)
-	d.askName("A new scenario", "Make", scenario.FreeName(d.session.draft.File(), "New scenario"), []*row{newRow("Home currency", home, numberWidth, "")},
+	home := kit.NewPicker(allCurrencies, nil)
+	home.First = currenciesOf(ptr(d.current()))
+	home.Set(d.current().Home)
+	d.askName("A new scenario", "Make", scenario.FreeName(d.session.draft.File(), "New scenario"), []*kit.Row{kit.NewRow("Home currency", home, kit.NumberWidth, "")},
 		func(name string) {
-			s := scenario.New(name, home.value, scenario.Month{Year: t.Year(), Month: t.Month()})
+			s := scenario.New(name, home.Value, scenario.Month{Year: t.Year(), Month: t.Month()})
 			if d.session.isUntouchedDemo() {
 				d.replaceDemo(s)
 				return
@@ -49,7 +48,7 @@ func (d *Desk) duplicateScenario() { d.add("duplicating "+d.current().Name, d.cu
 // stays.
 func (d *Desk) deleteScenario() {
 	if len(d.session.draft.File().Scenarios) < 2 {
-		d.tell("The last scenario stays", "A file needs one scenario. Make another first.")
+		d.dialogs.Tell("The last scenario stays", "A file needs one scenario. Make another first.")
 		return
 	}
 	d.session.draft.Remove("deleting "+d.current().Name, d.session.at)
@@ -76,27 +75,27 @@ func (d *Desk) renameScenario() {
 }
 
 // askName asks for the name of a scenario, and for more beside it.
-func (d *Desk) askName(title, yes, name string, more []*row, then func(name string)) {
-	box := newTextBox(false)
-	box.show(name)
-	why := newProse(sizeSmall).lines(2)
-	width := labelWidth + 300*textFactor
-	body := newStack(width, 6, newRow("Name", box, 290*textFactor, ""))
+func (d *Desk) askName(title, yes, name string, more []*kit.Row, then func(name string)) {
+	box := kit.NewTextBox(false)
+	box.Set(name)
+	why := kit.NewText(kit.SizeSmall).Lines(2)
+	width := kit.LabelWidth + 300*kit.TextFactor
+	body := kit.NewStack(width, 6, kit.NewRow("Name", box, 290*kit.TextFactor, ""))
 	for _, r := range more {
 		body.Add(r)
 	}
 	body.Add(why)
-	var q *posed
+	var q *kit.Dialog
 	try := func() {
-		if wrong := d.session.nameTaken(box.entry.Text); wrong != "" && box.entry.Text != name {
-			why.set(span{text: "✗ ", color: colFault, bold: true}, span{text: wrong, color: colFault})
+		if wrong := d.session.nameTaken(box.Entry.Text); wrong != "" && box.Entry.Text != name {
+			why.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: wrong, Color: kit.Fault})
 			return
 		}
-		q.hide()
-		then(box.entry.Text)
+		q.Hide()
+		then(box.Entry.Text)
 	}
-	box.entry.OnSubmitted = func(string) { try() }
-	box.entry.escape = func() { q.wayOut() }
-	q = d.pose(title, container.New(&exactSize{width}, body), box.entry,
-		reply{label: "Cancel"}, reply{label: yes, do: try, stay: true})
+	box.Entry.OnSubmitted = func(string) { try() }
+	box.Entry.Escape = func() { q.Leave() }
+	q = d.dialogs.Ask(title, kit.AtWidth(width, body), box.Entry,
+		kit.Reply{Label: "Cancel"}, kit.Reply{Label: yes, Do: try, Stay: true})
 }

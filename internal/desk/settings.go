@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 )
@@ -35,8 +36,8 @@ var textSizes = []struct {
 // restore brings back what was remembered.
 func (d *Desk) restore() {
 	p := d.App.Preferences()
-	theLook.choice = themeChoice(p.StringWithFallback(keepTheme, string(followSystem)))
-	setTextSize(float32(p.FloatWithFallback(keepText, 1)))
+	kit.Look.Choice = kit.ThemeChoice(p.StringWithFallback(keepTheme, string(kit.FollowSystem)))
+	kit.SetTextSize(float32(p.FloatWithFallback(keepText, 1)))
 	if l := money.Locale(p.String(keepNumbers)); slices.Contains(money.Locales(), l) {
 		d.Locale = l
 	}
@@ -57,18 +58,18 @@ func (d *Desk) rememberSize() {
 }
 
 // setTheme switches the theme and remembers it.
-func (d *Desk) setTheme(choice themeChoice) {
-	theLook.choice = choice
+func (d *Desk) setTheme(choice kit.ThemeChoice) {
+	kit.Look.Choice = choice
 	d.App.Preferences().SetString(keepTheme, string(choice))
-	d.App.Settings().SetTheme(theLook)
+	d.App.Settings().SetTheme(kit.Look)
 	d.refreshMenu()
 }
 
 // setText changes the size of the text and remembers it.
 func (d *Desk) setText(factor float32) {
 	d.App.Preferences().SetFloat(keepText, float64(factor))
-	setTextSize(factor)
-	d.App.Settings().SetTheme(theLook)
+	kit.SetTextSize(factor)
+	d.App.Settings().SetTheme(kit.Look)
 	d.layOut()
 }
 

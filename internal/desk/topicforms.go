@@ -6,6 +6,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -60,16 +61,16 @@ func home(s *scenario.Scenario) string { return s.Home }
 // currencyField is a choice among all currencies, those of the scenario first in its
 // list.
 func (b forms) currencyField(s *scenario.Scenario, label string, to slot) *field {
-	f := choiceField(b.e, label, numberWidth, allCurrencies, to)
-	f.input.(*picker).first = currenciesOf(s)
+	f := choiceField(b.e, label, kit.NumberWidth, allCurrencies, to)
+	f.input.(*kit.Picker).First = currenciesOf(s)
 	return f
 }
 
 // allCurrencies are the codes to choose from, in alphabetical order, so that stepping
 // through them does not change the order.
-var allCurrencies = func() (list []option) {
+var allCurrencies = func() (list []kit.Option) {
 	for _, c := range money.Codes() {
-		list = append(list, option{c, c})
+		list = append(list, kit.Option{Value: c, Label: c})
 	}
 	return list
 }()
@@ -176,7 +177,7 @@ func (b forms) ratesForm(s *scenario.Scenario) *form {
 			b.currencyField(s, "in", code("in", func(r *scenario.Rate) *string { return &r.In })),
 			wordField(b.e, "Date", dates(key("date"), "date of a quote", func(s *scenario.Scenario) *scenario.Date { return &at(s).Date })),
 			wordField(b.e, "Source", code("source", func(r *scenario.Rate) *string { return &r.Source })),
-		}, actions: toObjects(newLink("Remove", func() { b.acts.removeQuote(i) }))})
+		}, actions: kit.Objects(kit.NewLink("Remove", func() { b.acts.removeQuote(i) }))})
 	}
 	if len(s.Rates) == 0 {
 		f.subtitle = always("choose another currency for an offer, and its rate is asked for")
@@ -257,16 +258,16 @@ func (b forms) equipmentGroups(s *scenario.Scenario, key string, list func(*scen
 			homeField(b.e, "Sells for later", decimals(k("resale"), "resale of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale })),
 			numberField(b.e, "Lasts", "rolls", counts(k("lasts_rolls"), "life of "+e.Name, func(s *scenario.Scenario) *int { return &at(s).LastsRolls })),
 			yesNo(b.e, "Already there", flags(k("owned"), "owning "+e.Name, func(s *scenario.Scenario) *bool { return &at(s).Owned })),
-		}, actions: toObjects(newLink("Remove", func() { b.acts.removeEquipment(list, i) }))})
+		}, actions: kit.Objects(kit.NewLink("Remove", func() { b.acts.removeEquipment(list, i) }))})
 	}
-	return append(gs, group{actions: toObjects(newLink("+ equipment", func() { b.acts.addEquipment(list) }))})
+	return append(gs, group{actions: kit.Objects(kit.NewLink("+ equipment", func() { b.acts.addEquipment(list) }))})
 }
 
 func (b forms) developingForm(s *scenario.Scenario) *form {
 	f := &form{title: always("Developing"), subtitle: always("an offer names the process it is for")}
 	for i, d := range s.Developing {
 		g := b.processGroup(i, d)
-		g.actions = toObjects(newLink("Remove this process", func() { b.acts.removeProcess(i) }))
+		g.actions = kit.Objects(kit.NewLink("Remove this process", func() { b.acts.removeProcess(i) }))
 		f.groups = append(f.groups, g)
 		if d.Way == scenario.Home {
 			f.caution = words.ChemistryCaution
@@ -274,9 +275,9 @@ func (b forms) developingForm(s *scenario.Scenario) *form {
 			f.groups = append(f.groups, b.equipmentGroups(s, fmt.Sprintf("developing[%d]", i+1), list)...)
 		}
 	}
-	f.groups = append(f.groups, group{actions: toObjects(
-		newLink("+ lab", func() { b.acts.addProcess(scenario.Lab) }),
-		newLink("+ at home", func() { b.acts.addProcess(scenario.Home) }),
+	f.groups = append(f.groups, group{actions: kit.Objects(
+		kit.NewLink("+ lab", func() { b.acts.addProcess(scenario.Lab) }),
+		kit.NewLink("+ at home", func() { b.acts.addProcess(scenario.Home) }),
 	)})
 	return f
 }
@@ -292,7 +293,7 @@ func (b forms) processGroup(i int, d scenario.Developing) group {
 	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
 	g := group{heading: d.Name, fields: []*field{
 		wordField(b.e, "Name", followName(i, name)),
-		choiceField(b.e, "Where", wideWidth, []option{{"lab", "at a lab"}, {"home", "at home"}}, way),
+		choiceField(b.e, "Where", kit.WideWidth, []kit.Option{{Value: "lab", Label: "at a lab"}, {Value: "home", Label: "at home"}}, way),
 	}}
 	if d.Way == scenario.Lab {
 		g.fields = append(g.fields, homeField(b.e, "Price, a cassette", dec("price", "price of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))
@@ -366,11 +367,11 @@ func (b forms) shootingForm(s *scenario.Scenario) *form {
 		wordField(b.e, "Note", texts("note", "note", func(s *scenario.Scenario) *string { return &s.Note })),
 		b.currencyField(s, "Home currency", texts("home", "home currency", func(s *scenario.Scenario) *string { return &s.Home })),
 	}}
-	var offers []option
+	var offers []kit.Option
 	for _, o := range s.Offers {
-		offers = append(offers, option{o.Name, o.Name})
+		offers = append(offers, kit.Option{Value: o.Name, Label: o.Name})
 	}
-	about.fields = append(about.fields, choiceField(b.e, "Compared with", formWidth-labelWidth, offers,
+	about.fields = append(about.fields, choiceField(b.e, "Compared with", kit.FormWidth-kit.LabelWidth, offers,
 		texts("baseline", "what the others are compared with", func(s *scenario.Scenario) *string { return &s.Baseline })))
 	f.groups = append(f.groups, about)
 	return f

@@ -1,6 +1,10 @@
 package desk
 
-import "fyne.io/fyne/v2"
+import (
+	"reelworth/internal/desk/kit"
+
+	"fyne.io/fyne/v2"
+)
 
 // View is what a person reads off the window, for tests that must not look at pixels.
 type View struct {
@@ -28,24 +32,24 @@ type FieldView struct {
 // View reads the window. Call it on the interface thread.
 func (d *Desk) View() View {
 	v := View{
-		Title: d.win.Title(), Headline: d.answer.headline.text(), Under: d.answer.under.text(),
-		Status: d.answer.status.text(), State: d.ways.state.text(), Form: d.form.head.text(),
-		Page: d.answer.tabs.pages[d.answer.tabs.at].name, Asking: d.win.Canvas().Overlays().Top() != nil,
+		Title: d.win.Title(), Headline: d.answer.headline.String(), Under: d.answer.under.String(),
+		Status: d.answer.status.String(), State: d.ways.state.String(), Form: d.form.head.String(),
+		Page: d.answer.tabs.Pages[d.answer.tabs.At].Name, Asking: d.win.Canvas().Overlays().Top() != nil,
 	}
 	if d.faults != nil {
 		v.Faults = d.faults.count
 	}
 	for _, c := range d.ways.offers {
-		v.Offers = append(v.Offers, OfferView{c.name.text(), c.total.text(), c.under.text(), c.chosen})
+		v.Offers = append(v.Offers, OfferView{c.Name.String(), c.Total.String(), c.Under.String(), c.Chosen})
 	}
 	focused := d.win.Canvas().Focused()
 	for _, f := range d.form.fields {
-		fv := FieldView{Key: f.key, Label: f.row.label.text(), Beside: f.row.meaning.text(), Faulty: f.held != ""}
+		fv := FieldView{Key: f.key, Label: f.row.Label.String(), Beside: f.row.Meaning.String(), Faulty: f.held != ""}
 		switch in := f.input.(type) {
-		case *textBox:
-			fv.Text = in.entry.Text
-		case *picker:
-			fv.Text = in.shown()
+		case *kit.TextBox:
+			fv.Text = in.Entry.Text
+		case *kit.Picker:
+			fv.Text = in.Shown()
 		}
 		fv.Focused = focused != nil && focused == f.focus
 		v.Fields = append(v.Fields, fv)

@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -13,17 +14,20 @@ import (
 // ways is the left column: the scenario, its ways to buy, and what holds for all.
 type ways struct {
 	content  *fyne.Container
-	scenario *picker
-	state    *prose
-	unit     *prose
-	offers   []*card
-	topics   map[topic]*card
+	scenario *kit.Picker
+	state    *kit.Text
+	unit     *kit.Text
+	offers   []*kit.Card
+	topics   map[topic]*kit.Card
 	choose   func(selection)
 	add      func(scenario.Kind)
 	deal     func()
 	locale   func() money.Locale
 	sel      selection
 }
+
+// waysWidth is the width of the left column.
+func waysWidth() float32 { return kit.Scaled(232) }
 
 // topicNames in the order of the column.
 var topicNames = []struct {
@@ -38,12 +42,12 @@ var topicNames = []struct {
 }
 
 func newWays(choose func(selection), switchTo func(string), add func(scenario.Kind), deal func(), locale func() money.Locale) *ways {
-	w := &ways{choose: choose, add: add, deal: deal, locale: locale, topics: map[topic]*card{}}
-	w.scenario = newPicker(nil, switchTo)
-	w.scenario.plain, w.scenario.bold = true, true
-	w.state = small("")
-	w.unit = small("").trailing()
-	w.content = inset(newStack(waysWidth, 0), 12, 14, 12, 16)
+	w := &ways{choose: choose, add: add, deal: deal, locale: locale, topics: map[topic]*kit.Card{}}
+	w.scenario = kit.NewPicker(nil, switchTo)
+	w.scenario.Plain, w.scenario.Bold = true, true
+	w.state = kit.Small("")
+	w.unit = kit.Small("").Trailing()
+	w.content = kit.Inset(kit.NewStack(waysWidth(), 0), 12, 14, 12, 16)
 	return w
 }
 
@@ -51,39 +55,39 @@ func newWays(choose func(selection), switchTo func(string), add func(scenario.Ki
 func (w *ways) build(s *scenario.Scenario) {
 	w.content.RemoveAll()
 	margin := func(o fyne.CanvasObject) fyne.CanvasObject {
-		return inset(newStack(waysWidth, 0, o), cardEdge, 0, cardEdge, 0)
+		return kit.Inset(kit.NewStack(waysWidth(), 0, o), kit.CardEdge, 0, kit.CardEdge, 0)
 	}
 	w.content.Add(margin(w.scenario))
 	w.content.Add(margin(w.state))
-	w.content.Add(space(18))
-	w.content.Add(margin(newSides(heading("Ways to buy"), w.unit)))
-	w.content.Add(space(2))
+	w.content.Add(kit.Space(18))
+	w.content.Add(margin(kit.NewSides(kit.Heading("Ways to buy"), w.unit)))
+	w.content.Add(kit.Space(2))
 	w.offers = w.offers[:0]
 	for i := range s.Offers {
-		c := newCard(func() { w.choose(selection{topicOffer, i}) }, w.move)
-		c.bar = newBar()
+		c := kit.NewCard(func() { w.choose(selection{topicOffer, i}) }, w.move)
+		c.Bar = kit.NewBar()
 		w.offers = append(w.offers, c)
 		w.content.Add(c)
 	}
-	w.content.Add(space(4))
-	w.content.Add(margin(newLine(16,
-		newLink("+ reel", func() { w.add(scenario.KindReel) }),
-		newLink("+ boxed", func() { w.add(scenario.KindBoxed) }),
-		newLink("a deal?", w.deal))))
-	w.content.Add(space(14))
-	w.content.Add(margin(heading("For all of them")))
-	w.content.Add(space(2))
+	w.content.Add(kit.Space(4))
+	w.content.Add(margin(kit.NewLine(16,
+		kit.NewLink("+ reel", func() { w.add(scenario.KindReel) }),
+		kit.NewLink("+ boxed", func() { w.add(scenario.KindBoxed) }),
+		kit.NewLink("a deal?", w.deal))))
+	w.content.Add(kit.Space(14))
+	w.content.Add(margin(kit.Heading("For all of them")))
+	w.content.Add(kit.Space(2))
 	for _, t := range topicNames {
-		c := newCard(func() { w.choose(selection{t.topic, w.sel.offer}) }, w.move)
-		c.name.set(span{text: t.name})
+		c := kit.NewCard(func() { w.choose(selection{t.topic, w.sel.offer}) }, w.move)
+		c.Name.Set(kit.Span{Text: t.name})
 		w.topics[t.topic] = c
 		w.content.Add(c)
 	}
 }
 
 // cards are all of them in reading order.
-func (w *ways) cards() []*card {
-	list := append([]*card(nil), w.offers...)
+func (w *ways) cards() []*kit.Card {
+	list := append([]*kit.Card(nil), w.offers...)
 	for _, t := range topicNames {
 		list = append(list, w.topics[t.topic])
 	}
@@ -94,7 +98,7 @@ func (w *ways) cards() []*card {
 func (w *ways) move(step int) {
 	list := w.cards()
 	for i, c := range list {
-		if c.focused {
+		if c.Focused {
 			if j := i + step; j >= 0 && j < len(list) {
 				list[j].Tapped(nil)
 			}
@@ -106,22 +110,22 @@ func (w *ways) move(step int) {
 // show puts what is known without computing into the column.
 func (w *ways) show(s *scenario.Scenario, names []string, state string, sel selection) {
 	w.sel = sel
-	var options []option
+	var options []kit.Option
 	for _, n := range names {
-		options = append(options, option{n, n})
+		options = append(options, kit.Option{Value: n, Label: n})
 	}
-	w.scenario.options = options
-	w.scenario.show(s.Name)
-	w.state.set(span{text: state, color: colMuted})
-	w.unit.set(span{text: s.Home + " A ROLL", color: colMuted, bold: true})
+	w.scenario.Options = options
+	w.scenario.Set(s.Name)
+	w.state.Set(kit.Span{Text: state, Color: kit.Muted})
+	w.unit.Set(kit.Span{Text: s.Home + " A ROLL", Color: kit.Muted, Bold: true})
 	for i, c := range w.offers {
-		c.chosen = sel.topic == topicOffer && sel.offer == i
-		c.name.set(span{text: s.Offers[i].Name})
+		c.Chosen = sel.topic == topicOffer && sel.offer == i
+		c.Name.Set(kit.Span{Text: s.Offers[i].Name})
 	}
 	l := w.locale()
 	for t, c := range w.topics {
-		c.chosen = sel.topic == t
-		c.under.set(span{text: topicSummary(t, s, l), color: colMuted})
+		c.Chosen = sel.topic == t
+		c.Under.Set(kit.Span{Text: topicSummary(t, s, l), Color: kit.Muted})
 	}
 	for _, c := range w.cards() {
 		c.Refresh()
@@ -160,17 +164,17 @@ func (w *ways) price(c *compare.Comparison) {
 	l := w.locale()
 	for i, card := range w.offers {
 		o := &c.Offers[i]
-		under := []span{{text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), color: colMuted}}
+		under := []kit.Span{{Text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), Color: kit.Muted}}
 		if len(warningsAbout(c, selection{topicOffer, i}, l)) > 0 {
-			under = append(under, span{text: " !", bold: true, color: colAccent})
+			under = append(under, kit.Span{Text: " !", Bold: true, Color: kit.Accent})
 		}
-		card.under.set(under...)
+		card.Under.Set(under...)
 		if o.Fault != nil {
-			card.total.set(span{text: "–", color: colFault, bold: true})
-			card.bar.set(0)
+			card.Total.Set(kit.Span{Text: "–", Color: kit.Fault, Bold: true})
+			card.Bar.Set(0)
 		} else {
-			card.total.set(span{text: l.Number(o.PerRoll.Total, places), bold: true})
-			card.bar.set(share(o.PerRoll.Total, most))
+			card.Total.Set(kit.Span{Text: l.Number(o.PerRoll.Total, places), Bold: true})
+			card.Bar.Set(share(o.PerRoll.Total, most))
 		}
 		card.Refresh()
 	}

@@ -34,24 +34,35 @@ var floors = map[string]int{
 	"internal/figure": 6, // drawings
 	"internal/report": 6, // tables
 
-	"internal/desk": 7, // the window
+	// The window's own rooms; the numbers leave space for floors below.
+	"internal/desk/kit":     20, // widgets
+	"internal/desk/jobs":    20, // work away from the interface thread
+	"internal/desk/answer":  20, // a scenario computed and drawn
+	"internal/desk/session": 21, // what is open, chosen, undone and kept
+	"internal/desk/offers":  22, // the left column
+	"internal/desk/form":    22, // the middle column
+	"internal/desk/pages":   22, // the right column
+	"internal/desk/dialogs": 23, // its questions
+	"internal/desk":         24,
 
-	"internal/desk/shots": 8, // pictures of the window
-	"cmd/reelworth":       8,
-	"cmd/reelworth-cli":   8,
-	"cmd/dev":             8,
+	"internal/desk/shots": 30, // pictures of the window
+	"cmd/reelworth":       30,
+	"cmd/reelworth-cli":   30,
+	"cmd/dev":             30,
 }
 
 // room says where a library may be imported.
 type room struct {
 	tree  string   // this import path and all below it
 	in    []string // these packages and all below them
+	not   []string // but not these
 	tests bool     // and any test
 	why   string
 }
 
 var rooms = []room{
 	{tree: "fyne.io", in: []string{"internal/desk", "cmd/reelworth"},
+		not: []string{"internal/desk/jobs", "internal/desk/answer", "internal/desk/session"},
 		why: "the toolkit stays in the window, so that everything else runs without one"},
 	{tree: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure"}, tests: true,
 		why: "it compares pictures in tests"},
@@ -65,6 +76,18 @@ var rooms = []room{
 		why: "the program keeps to itself: nothing else may reach the network"},
 	{tree: "C", in: nil,
 		why: "C comes in through the toolkit only, so that everything else builds without a compiler"},
+}
+
+// keeps says of packages that know little which of our own they may import, though more
+// lie below them.
+var keeps = map[string]struct {
+	to  []string
+	why string
+}{
+	"internal/desk/kit":     {[]string{"assets", "internal/palette"}, "a widget shows what it is given, whatever that is"},
+	"internal/desk/jobs":    {nil, "it does jobs, whatever they are"},
+	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/scenario"}, "it is computed and drawn, not shown"},
+	"internal/desk/session": {[]string{"internal/desk/jobs", "internal/draft", "internal/library", "internal/scenario"}, "it is the work, not how it looks or what follows from it"},
 }
 
 // standardOnly are packages that import nothing but Go's own library.

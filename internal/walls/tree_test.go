@@ -107,7 +107,8 @@ func (a arrow) breach() string {
 		if !below(a.to, r.tree) {
 			continue
 		}
-		if a.test && r.tests || slices.ContainsFunc(r.in, func(in string) bool { return below(a.from, in) }) {
+		within := func(tree string) bool { return below(a.from, tree) }
+		if a.test && r.tests || slices.ContainsFunc(r.in, within) && !slices.ContainsFunc(r.not, within) {
 			return ""
 		}
 		return fmt.Sprintf("%s is not for this room: %s", r.tree, r.why)
@@ -123,6 +124,9 @@ func (a arrow) ownBreach(to string) string {
 	}
 	if a.test && to == a.from {
 		return ""
+	}
+	if keep, little := keeps[a.from]; little && !a.test && !slices.Contains(keep.to, to) {
+		return "not for a package that keeps to itself: " + keep.why
 	}
 	from, placed := floors[a.from]
 	floor, known := floors[to]

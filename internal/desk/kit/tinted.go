@@ -1,4 +1,4 @@
-package desk
+package kit
 
 import (
 	"fyne.io/fyne/v2"
@@ -32,3 +32,6 @@ func (r *tintedRenderer) Refresh() {
 	r.t.box.FillColor = theme.Color(r.t.color)
 	r.t.box.Refresh()
 }
+
+// NewRule is a hairline.
+func NewRule() fyne.CanvasObject { return newTinted(Rule) }

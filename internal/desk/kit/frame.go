@@ -1,4 +1,4 @@
-package desk
+package kit
 
 import (
 	"image/color"
@@ -24,15 +24,15 @@ func (f *frame) objects() []fyne.CanvasObject { return []fyne.CanvasObject{f.box
 func (f *frame) layout(size fyne.Size) { f.box.Resize(size) }
 
 func (f *frame) paint(focused, faulty bool) {
-	f.box.FillColor = theme.Color(colField)
-	f.box.StrokeColor, f.box.StrokeWidth = theme.Color(colRule), 1
+	f.box.FillColor = theme.Color(Field)
+	f.box.StrokeColor, f.box.StrokeWidth = theme.Color(Rule), 1
 	if faulty {
-		f.box.StrokeColor, f.box.StrokeWidth = theme.Color(colFault), 1.5
+		f.box.StrokeColor, f.box.StrokeWidth = theme.Color(Fault), 1.5
 	}
 	if focused {
 		f.box.StrokeWidth = 2
 		if !faulty {
-			f.box.StrokeColor = theme.Color(colAccent)
+			f.box.StrokeColor = theme.Color(Accent)
 		}
 	}
 	f.box.Refresh()

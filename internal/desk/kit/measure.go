@@ -1,4 +1,4 @@
-package desk
+package kit
 
 import (
 	"sync"
@@ -37,8 +37,8 @@ func textSize(text string, size float32, bold bool) fyne.Size {
 	return s
 }
 
-// measure is the width of a text on one line.
-func measure(text string, size float32, bold bool) float32 {
+// Measure is the width of a text on one line.
+func Measure(text string, size float32, bold bool) float32 {
 	if w, ok := figures(text, size, bold); ok {
 		return w
 	}
@@ -58,5 +58,5 @@ func figures(text string, size float32, bold bool) (width float32, ok bool) {
 	return width, true
 }
 
-// lineHeight is the height of a line of a size.
-func lineHeight(size float32) float32 { return textSize("Mg", size, false).Height }
+// LineHeight is the height of a line of a size.
+func LineHeight(size float32) float32 { return textSize("Mg", size, false).Height }

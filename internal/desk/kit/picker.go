@@ -1,4 +1,4 @@
-package desk
+package kit
 
 import (
 	"slices"
@@ -13,89 +13,89 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// option is one choice of a picker.
-type option struct{ value, label string }
+// Option is one choice of a picker.
+type Option struct{ Value, Label string }
 
-// picker is a field that offers a few words. Space or Enter opens the list; up and
+// Picker is a field that offers a few words. Space or Enter opens the list; up and
 // down choose without opening it.
-type picker struct {
+type Picker struct {
 	widget.BaseWidget
-	options []option
-	first   []string // values to put first in the open list
-	value   string
+	Options []Option
+	First   []string // values to put first in the open list
+	Value   string
 	changed func(value string)
-	entered func(in bool)
-	escape  func() // nil where Esc means nothing
-	plain   bool   // no box: a title that opens a list
-	bold    bool
+	Entered func(in bool)
+	Escape  func() // nil where Esc means nothing
+	Plain   bool   // no box: a title that opens a list
+	Bold    bool
 	focused bool
 	faulty  bool
 	frame   *frame
-	label   *prose
+	label   *Text
 	arrow   *canvas.Text
 }
 
-func newPicker(options []option, changed func(string)) *picker {
-	p := &picker{options: options, changed: changed, frame: newFrame()}
-	p.label = newProse(sizeText).atMost(1).trailing()
-	p.label.centred = true
-	p.arrow = canvas.NewText("▾", theme.Color(colInk))
-	p.arrow.TextSize = sizeText
+func NewPicker(options []Option, changed func(string)) *Picker {
+	p := &Picker{Options: options, changed: changed, frame: newFrame()}
+	p.label = NewText(SizeText).AtMost(1).Trailing()
+	p.label.Centred = true
+	p.arrow = canvas.NewText("▾", theme.Color(Ink))
+	p.arrow.TextSize = SizeText
 	p.ExtendBaseWidget(p)
 	return p
 }
 
 // show chooses a value without telling anyone.
-func (p *picker) show(value string) {
-	p.value = value
+func (p *Picker) Set(value string) {
+	p.Value = value
 	p.Refresh()
 }
 
-func (p *picker) setFaulty(f bool) {
+func (p *Picker) SetFaulty(f bool) {
 	if p.faulty != f {
 		p.faulty = f
 		p.Refresh()
 	}
 }
 
-func (p *picker) shown() string {
-	for _, o := range p.options {
-		if o.value == p.value {
-			return o.label
+func (p *Picker) Shown() string {
+	for _, o := range p.Options {
+		if o.Value == p.Value {
+			return o.Label
 		}
 	}
-	return p.value
+	return p.Value
 }
 
-func (p *picker) choose(value string) {
-	if value == p.value {
+func (p *Picker) Choose(value string) {
+	if value == p.Value {
 		return
 	}
-	p.show(value)
+	p.Set(value)
 	if p.changed != nil {
 		p.changed(value)
 	}
 }
 
-func (p *picker) step(by int) {
-	for i, o := range p.options {
-		if o.value == p.value {
-			if j := i + by; j >= 0 && j < len(p.options) {
-				p.choose(p.options[j].value)
+func (p *Picker) step(by int) {
+	for i, o := range p.Options {
+		if o.Value == p.Value {
+			if j := i + by; j >= 0 && j < len(p.Options) {
+				p.Choose(p.Options[j].Value)
 			}
 			return
 		}
 	}
-	if len(p.options) > 0 {
-		p.choose(p.options[0].value)
+	if len(p.Options) > 0 {
+		p.Choose(p.Options[0].Value)
 	}
 }
 
 // listed are the options in the order of the open list.
-func (p *picker) listed() []option {
-	var first, rest []option
-	for _, o := range p.options {
-		if slices.Contains(p.first, o.value) {
+func (p *Picker) listed() []Option {
+	var first, rest []Option
+	for _, o := range p.Options {
+		if slices.Contains(p.First, o.Value) {
 			first = append(first, o)
 		} else {
 			rest = append(rest, o)
@@ -112,32 +112,32 @@ var sought struct {
 }
 
 // seek chooses the first option that begins with what was typed within a second.
-func (p *picker) seek(r rune) {
+func (p *Picker) seek(r rune) {
 	if time.Since(sought.at) > time.Second {
 		sought.text = ""
 	}
 	sought.text, sought.at = sought.text+string(unicode.ToLower(r)), time.Now()
-	for _, o := range p.options {
-		if strings.HasPrefix(strings.ToLower(o.label), sought.text) {
-			p.choose(o.value)
+	for _, o := range p.Options {
+		if strings.HasPrefix(strings.ToLower(o.Label), sought.text) {
+			p.Choose(o.Value)
 			return
 		}
 	}
 }
 
 // open shows the list below the field.
-func (p *picker) open() {
+func (p *Picker) open() {
 	c := fyne.CurrentApp().Driver().CanvasForObject(p)
 	if c == nil {
 		return
 	}
 	var items []*fyne.MenuItem
 	for _, o := range p.listed() {
-		item := fyne.NewMenuItem(o.label, func() {
-			p.choose(o.value)
+		item := fyne.NewMenuItem(o.Label, func() {
+			p.Choose(o.Value)
 			c.Focus(p)
 		})
-		item.Checked = o.value == p.value
+		item.Checked = o.Value == p.Value
 		items = append(items, item)
 	}
 	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), c)
@@ -146,27 +146,27 @@ func (p *picker) open() {
 	c.Focus(menu)
 }
 
-func (p *picker) Tapped(*fyne.PointEvent) {
+func (p *Picker) Tapped(*fyne.PointEvent) {
 	if c := fyne.CurrentApp().Driver().CanvasForObject(p); c != nil {
 		c.Focus(p)
 	}
 	p.open()
 }
 
-func (p *picker) Cursor() desktop.Cursor { return desktop.PointerCursor }
+func (p *Picker) Cursor() desktop.Cursor { return desktop.PointerCursor }
 
-func (p *picker) FocusGained() { p.setFocus(true) }
-func (p *picker) FocusLost()   { p.setFocus(false) }
+func (p *Picker) FocusGained() { p.setFocus(true) }
+func (p *Picker) FocusLost()   { p.setFocus(false) }
 
-func (p *picker) setFocus(in bool) {
+func (p *Picker) setFocus(in bool) {
 	p.focused = in
 	p.Refresh()
-	if p.entered != nil {
-		p.entered(in)
+	if p.Entered != nil {
+		p.Entered(in)
 	}
 }
 
-func (p *picker) TypedRune(r rune) {
+func (p *Picker) TypedRune(r rune) {
 	if r == ' ' {
 		p.open()
 		return
@@ -174,7 +174,7 @@ func (p *picker) TypedRune(r rune) {
 	p.seek(r)
 }
 
-func (p *picker) TypedKey(e *fyne.KeyEvent) {
+func (p *Picker) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		p.open()
@@ -183,33 +183,33 @@ func (p *picker) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyUp:
 		p.step(-1)
 	case fyne.KeyEscape:
-		if p.escape != nil {
-			p.escape()
+		if p.Escape != nil {
+			p.Escape()
 		}
 	}
 }
 
-func (p *picker) MinSize() fyne.Size {
+func (p *Picker) MinSize() fyne.Size {
 	p.ExtendBaseWidget(p)
-	return fyne.NewSize(60, fieldHeight)
+	return fyne.NewSize(60, FieldHeight)
 }
 
-func (p *picker) CreateRenderer() fyne.WidgetRenderer {
+func (p *Picker) CreateRenderer() fyne.WidgetRenderer {
 	r := &pickerRenderer{p}
 	r.Refresh()
 	return r
 }
 
-type pickerRenderer struct{ p *picker }
+type pickerRenderer struct{ p *Picker }
 
 func (r *pickerRenderer) Layout(size fyne.Size) {
 	p := r.p
 	p.frame.layout(size)
 	const arrow, edge = 12, 9
-	if p.plain {
+	if p.Plain {
 		const edge = 2
 		p.label.align = fyne.TextAlignLeading
-		w := min(p.label.naturalWidth()+1, size.Width-arrow-4-2*edge)
+		w := min(p.label.NaturalWidth()+1, size.Width-arrow-4-2*edge)
 		p.label.Move(fyne.NewPos(edge, 0))
 		p.label.Resize(fyne.NewSize(w, size.Height))
 		r.placeArrow(edge+w+4, size.Height)
@@ -229,7 +229,7 @@ func (r *pickerRenderer) placeArrow(x, height float32) {
 func (r *pickerRenderer) MinSize() fyne.Size { return r.p.MinSize() }
 
 func (r *pickerRenderer) Objects() []fyne.CanvasObject {
-	if r.p.plain && !r.p.focused {
+	if r.p.Plain && !r.p.focused {
 		return []fyne.CanvasObject{r.p.label, r.p.arrow}
 	}
 	return append(r.p.frame.objects(), r.p.label, r.p.arrow)
@@ -240,9 +240,9 @@ func (r *pickerRenderer) Destroy() {}
 func (r *pickerRenderer) Refresh() {
 	p := r.p
 	p.frame.paint(p.focused, p.faulty)
-	p.label.set(span{text: p.shown(), bold: p.bold})
+	p.label.Set(Span{Text: p.Shown(), Bold: p.Bold})
 	p.label.Refresh()
-	p.arrow.Color = theme.Color(colInk)
+	p.arrow.Color = theme.Color(Ink)
 	r.Layout(p.Size())
 	canvas.Refresh(p)
 }

@@ -1,4 +1,4 @@
-package desk
+package kit
 
 import (
 	"strings"
@@ -8,63 +8,63 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
-
-	"reelworth/internal/figure"
 )
 
-// tableView is a chart's twin in cells: a line of headings and rows, the first column
-// to the left, numbers to the right.
-type tableView struct {
+// Table is a line of headings and rows, the first column to the left, numbers to the
+// right, and a link that copies it all.
+type Table struct {
 	widget.BaseWidget
-	title *prose
-	copy  *link
-	table figure.Table
-	cells [][]*prose
+	title *Text
+	copy  *Link
+	head  []string
+	body  [][]string
+	cells [][]*Text
 	rules []*canvas.Rectangle
 }
 
 const tableRow float32 = 24
 
-func newTableView(copied func(text string)) *tableView {
-	t := &tableView{title: newProse(sizeText).atMost(1)}
-	t.copy = newLink("Copy", func() { copied(t.plain()) })
+func NewTable(copied func(text string)) *Table {
+	t := &Table{title: NewText(SizeText).AtMost(1)}
+	t.copy = NewLink("Copy", func() { copied(t.plain()) })
 	t.ExtendBaseWidget(t)
 	return t
 }
 
 // plain is the table with tabs between its cells, as spreadsheets take it.
-func (t *tableView) plain() string {
-	lines := []string{strings.Join(t.table.Header, "\t")}
-	for _, row := range t.table.Rows {
+func (t *Table) plain() string {
+	lines := []string{strings.Join(t.head, "\t")}
+	for _, row := range t.body {
 		lines = append(lines, strings.Join(row, "\t"))
 	}
 	return strings.Join(lines, "\n") + "\n"
 }
 
-func (t *tableView) show(title string, table figure.Table) {
-	t.table = table
-	t.title.set(span{text: title, bold: true})
-	all := append([][]string{table.Header}, table.Rows...)
+// show puts up rows under the headings of their columns.
+func (t *Table) Set(title string, head []string, rows [][]string) {
+	t.head, t.body = head, rows
+	t.title.Set(Span{Text: title, Bold: true})
+	all := append([][]string{head}, rows...)
 	t.cells = t.cells[:0]
 	for len(t.rules) < len(all) {
-		t.rules = append(t.rules, canvas.NewRectangle(theme.Color(colRule)))
+		t.rules = append(t.rules, canvas.NewRectangle(theme.Color(Rule)))
 	}
 	t.rules = t.rules[:len(all)]
 	for r, row := range all {
-		var line []*prose
+		var line []*Text
 		for c, text := range row {
-			s := span{text: text}
+			s := Span{Text: text}
 			if r == 0 {
-				s.color = colMuted
+				s.Color = Muted
 			}
-			p := newProse(sizeSmall+1, s).atMost(1)
+			p := NewText(SizeSmall+1, s).AtMost(1)
 			if r == 0 {
-				p.maxLines = 2
+				p.MaxLines = 2
 			}
 			if c > 0 && t.isNumeric(c) {
-				p.trailing()
+				p.Trailing()
 			}
-			p.centred = true
+			p.Centred = true
 			line = append(line, p)
 		}
 		t.cells = append(t.cells, line)
@@ -73,8 +73,8 @@ func (t *tableView) show(title string, table figure.Table) {
 }
 
 // isNumeric says whether a column holds figures, which are set to the right.
-func (t *tableView) isNumeric(column int) bool {
-	for _, row := range t.table.Rows {
+func (t *Table) isNumeric(column int) bool {
+	for _, row := range t.body {
 		if column < len(row) && strings.ContainsFunc(row[column], unicode.IsLetter) {
 			return false
 		}
@@ -82,12 +82,12 @@ func (t *tableView) isNumeric(column int) bool {
 	return true
 }
 
-func (t *tableView) heightFor(float32) float32 {
-	return 26*textFactor + tableRow*textFactor*float32(len(t.cells)+1)
+func (t *Table) HeightFor(float32) float32 {
+	return 26*TextFactor + tableRow*TextFactor*float32(len(t.cells)+1)
 }
 
 // columns are as wide as what stands in them; long headings take two lines.
-func (t *tableView) columns() []float32 {
+func (t *Table) columns() []float32 {
 	if len(t.cells) == 0 {
 		return nil
 	}
@@ -95,20 +95,20 @@ func (t *tableView) columns() []float32 {
 	widths := make([]float32, len(t.cells[0]))
 	for i, line := range t.cells {
 		for c, cell := range line {
-			w := cell.naturalWidth()
+			w := cell.NaturalWidth()
 			if i == 0 {
 				w = max(w*0.62, cell.widestWord()) // two lines
 			}
-			widths[c] = max(widths[c], min(w+1, most*textFactor))
+			widths[c] = max(widths[c], min(w+1, most*TextFactor))
 		}
 	}
 	for c := range widths {
-		widths[c] += gap * textFactor
+		widths[c] += gap * TextFactor
 	}
 	return widths
 }
 
-func (t *tableView) leastWidth() float32 {
+func (t *Table) LeastWidth() float32 {
 	var sum float32
 	for _, w := range t.columns() {
 		sum += w
@@ -116,42 +116,42 @@ func (t *tableView) leastWidth() float32 {
 	return sum
 }
 
-func (t *tableView) MinSize() fyne.Size {
+func (t *Table) MinSize() fyne.Size {
 	t.ExtendBaseWidget(t)
-	return fyne.NewSize(t.leastWidth(), t.heightFor(0))
+	return fyne.NewSize(t.LeastWidth(), t.HeightFor(0))
 }
 
-func (t *tableView) CreateRenderer() fyne.WidgetRenderer { return &tableRenderer{t} }
+func (t *Table) CreateRenderer() fyne.WidgetRenderer { return &tableRenderer{t} }
 
-type tableRenderer struct{ t *tableView }
+type tableRenderer struct{ t *Table }
 
 func (r *tableRenderer) Layout(size fyne.Size) {
 	t := r.t
 	copyWidth := t.copy.MinSize().Width
-	place(t.copy, 0, 0, copyWidth, t.copy.MinSize().Height)
-	place(t.title, copyWidth+14, 0, size.Width-copyWidth-14, t.title.lineHeight())
+	Place(t.copy, 0, 0, copyWidth, t.copy.MinSize().Height)
+	Place(t.title, copyWidth+14, 0, size.Width-copyWidth-14, t.title.LineHeight())
 	if len(t.cells) == 0 {
 		return
 	}
 	widths := t.columns()
-	if spare := size.Width - t.leastWidth(); spare > 0 {
+	if spare := size.Width - t.LeastWidth(); spare > 0 {
 		for c := range widths {
 			widths[c] += spare / float32(len(widths))
 		}
 	}
-	y := 26 * textFactor
+	y := 26 * TextFactor
 	for i, line := range t.cells {
-		h := tableRow * textFactor
+		h := tableRow * TextFactor
 		if i == 0 {
 			h *= 2
 		}
 		x := float32(0)
 		for c, cell := range line {
-			place(cell, x, y, widths[c]-8, h-1)
+			Place(cell, x, y, widths[c]-8, h-1)
 			x += widths[c]
 		}
 		y += h
-		place(t.rules[i], 0, y-1, size.Width, 1)
+		Place(t.rules[i], 0, y-1, size.Width, 1)
 	}
 }
 
@@ -160,16 +160,16 @@ func (r *tableRenderer) MinSize() fyne.Size { return r.t.MinSize() }
 func (r *tableRenderer) Objects() []fyne.CanvasObject {
 	o := []fyne.CanvasObject{r.t.title, r.t.copy}
 	for _, line := range r.t.cells {
-		o = append(o, toObjects(line...)...)
+		o = append(o, Objects(line...)...)
 	}
-	return append(o, toObjects(r.t.rules...)...)
+	return append(o, Objects(r.t.rules...)...)
 }
 
 func (r *tableRenderer) Destroy() {}
 
 func (r *tableRenderer) Refresh() {
 	for _, rule := range r.t.rules {
-		rule.FillColor = theme.Color(colRule)
+		rule.FillColor = theme.Color(Rule)
 	}
 	for _, o := range r.Objects() {
 		o.Refresh()

@@ -1,0 +1,66 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Entry is an entry that selects all when it is entered, as a form's fields do, and
+// hands on the keys that mean something beside typing.
+type Entry struct {
+	widget.Entry
+	Entered func(bool)
+	Nudge   func(step int) // up and down keys; nil leaves them to the entry
+	Escape  func()
+	inside  bool
+	Before  string // the text when the field was entered
+}
+
+func newEntry() *Entry {
+	t := &Entry{}
+	t.ExtendBaseWidget(t)
+	return t
+}
+
+func (t *Entry) FocusGained() {
+	t.Entry.FocusGained()
+	t.inside, t.Before = true, t.Text
+	t.SelectAll()
+	if t.Entered != nil {
+		t.Entered(true)
+	}
+}
+
+func (t *Entry) FocusLost() {
+	t.Entry.FocusLost()
+	t.inside = false
+	if t.Entered != nil {
+		t.Entered(false)
+	}
+}
+
+// MouseDown selects all when the press is what enters the field: the entry itself
+// would put the cursor there and drop the selection.
+func (t *Entry) MouseDown(m *desktop.MouseEvent) {
+	was := t.inside
+	t.Entry.MouseDown(m)
+	if !was && m.Button == desktop.MouseButtonPrimary {
+		t.SelectAll()
+	}
+}
+
+func (t *Entry) SelectAll() { t.Entry.TypedShortcut(&fyne.ShortcutSelectAll{}) }
+
+func (t *Entry) TypedKey(e *fyne.KeyEvent) {
+	switch {
+	case e.Name == fyne.KeyUp && t.Nudge != nil:
+		t.Nudge(1)
+	case e.Name == fyne.KeyDown && t.Nudge != nil:
+		t.Nudge(-1)
+	case e.Name == fyne.KeyEscape && t.Escape != nil:
+		t.Escape()
+	default:
+		t.Entry.TypedKey(e)
+	}
+}

@@ -1,0 +1,40 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// ReplyButton is a button that Enter presses and Esc leaves by the way out.
+type ReplyButton struct {
+	widget.Button
+	of *Dialog
+}
+
+func newReplyButton(r Reply, of *Dialog) *ReplyButton {
+	b := &ReplyButton{of: of}
+	b.Text = r.Label
+	b.OnTapped = func() {
+		if !r.Stay {
+			of.Hide()
+		}
+		if r.Do != nil {
+			r.Do()
+		}
+	}
+	b.ExtendBaseWidget(b)
+	return b
+}
+
+func (b *ReplyButton) Press() { b.Tapped(nil) }
+
+func (b *ReplyButton) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyEscape:
+		b.of.Leave()
+	case fyne.KeyReturn, fyne.KeyEnter:
+		b.Press()
+	default:
+		b.Button.TypedKey(e)
+	}
+}

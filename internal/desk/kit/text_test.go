@@ -1,0 +1,69 @@
+package kit
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/test"
+)
+
+// drawn are the lines on the screen, top down.
+func drawn(t *testing.T, p *Text) []string {
+	t.Helper()
+	var lines []string
+	y := float32(-1)
+	for _, o := range test.WidgetRenderer(p).Objects() {
+		c := o.(*canvas.Text)
+		if c.Position().X+c.MinSize().Width > p.Size().Width+1 {
+			t.Errorf("%q leaves its %.0f units", c.Text, p.Size().Width)
+		}
+		if c.Position().Y != y {
+			lines, y = append(lines, ""), c.Position().Y
+		}
+		lines[len(lines)-1] += c.Text
+	}
+	return lines
+}
+
+func TestTextWrapsBetweenWordsAndLosesNone(t *testing.T) {
+	const words = "Ten cassettes and a reel of thirty metres last the year"
+	p := NewText(SizeText, Span{Text: words[:14]}, Span{Text: words[14:], Bold: true})
+	on(t, p, 90, 300)
+	lines := drawn(t, p)
+	if len(lines) < 4 || strings.Join(strings.Fields(strings.Join(lines, " ")), " ") != words {
+		t.Errorf("%q", lines)
+	}
+	if got, want := p.HeightFor(90), float32(len(lines))*p.LineHeight(); got != want {
+		t.Errorf("%d lines are %.1f high, want %.1f", len(lines), got, want)
+	}
+}
+
+func TestTextThatHasNoRoomEndsInAnEllipsis(t *testing.T) {
+	p := NewText(SizeText, Span{Text: "Ten cassettes and a reel of thirty metres"}).AtMost(1)
+	on(t, p, 90, 300)
+	lines := drawn(t, p)
+	if len(lines) != 1 || !strings.HasPrefix(lines[0], "Ten") || !strings.HasSuffix(lines[0], "…") {
+		t.Errorf("%q", lines)
+	}
+}
+
+func TestTextShrinksBeforeItIsCut(t *testing.T) {
+	p := NewText(SizeAnswer, Span{Text: "Ten cassettes and a reel of thirty metres"}).Lines(2).Shrinking(SizeSmall)
+	on(t, p, 160, 60)
+	if lines := drawn(t, p); p.FontSize != SizeSmall || strings.Contains(strings.Join(lines, ""), "…") {
+		t.Errorf("size %.0f: %q", p.FontSize, lines)
+	}
+}
+
+// A number's digits are measured one by one; that must be the width of the whole.
+func TestNumbersAreAsWideAsTheirDigits(t *testing.T) {
+	on(t, Small(""), 10, 10)
+	for _, number := range []string{"0", "1,234.56", "111.11", "98765"} {
+		for _, bold := range []bool{false, true} {
+			if got, want := Measure(number, SizeText, bold), textSize(number, SizeText, bold).Width; got < want-0.1 || got > want+0.1 {
+				t.Errorf("%s (bold %v) is %.2f wide, want %.2f", number, bold, got, want)
+			}
+		}
+	}
+}

@@ -1,0 +1,100 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+)
+
+// TextBox is a field: a box of ours with an entry inside, set to the right for
+// numbers.
+type TextBox struct {
+	widget.BaseWidget
+	Entry    *Entry
+	holder   *container.ThemeOverride
+	Trailing bool
+	Faulty   bool
+	Changed  func(text string)
+	Entered  func(in bool)
+	frame    *frame
+}
+
+func NewTextBox(trailing bool) *TextBox {
+	b := &TextBox{Entry: newEntry(), Trailing: trailing, frame: newFrame()}
+	b.holder = container.NewThemeOverride(b.Entry, bareLook)
+	b.Entry.OnChanged = func(text string) {
+		b.Refresh()
+		if b.Changed != nil {
+			b.Changed(text)
+		}
+	}
+	b.Entry.Entered = func(in bool) {
+		b.Refresh()
+		if b.Entered != nil {
+			b.Entered(in)
+		}
+	}
+	b.ExtendBaseWidget(b)
+	return b
+}
+
+// show puts text into the field without telling anyone.
+func (b *TextBox) Set(text string) {
+	if b.Entry.Text == text {
+		return
+	}
+	tell := b.Entry.OnChanged
+	b.Entry.OnChanged = nil
+	b.Entry.SetText(text)
+	b.Entry.OnChanged = tell
+	b.Refresh()
+}
+
+func (b *TextBox) SetFaulty(f bool) {
+	if b.Faulty != f {
+		b.Faulty = f
+		b.Refresh()
+	}
+}
+
+// Tapped in the room beside the entry enters the field.
+func (b *TextBox) Tapped(*fyne.PointEvent) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(b); c != nil {
+		c.Focus(b.Entry)
+	}
+}
+
+func (b *TextBox) Cursor() desktop.Cursor { return desktop.TextCursor }
+
+func (b *TextBox) MinSize() fyne.Size { return fyne.NewSize(60, FieldHeight) }
+
+func (b *TextBox) CreateRenderer() fyne.WidgetRenderer {
+	return &textBoxRenderer{b: b, objects: append(b.frame.objects(), b.holder)}
+}
+
+type textBoxRenderer struct {
+	b       *TextBox
+	objects []fyne.CanvasObject
+}
+
+func (r *textBoxRenderer) Layout(size fyne.Size) {
+	b := r.b
+	b.frame.layout(size)
+	width := size.Width - 4
+	if b.Trailing {
+		room := 2*barePadding + 6 // and the cursor
+		width = min(width, Measure(b.Entry.Text, SizeText, false)+room)
+	}
+	b.holder.Resize(fyne.NewSize(width, size.Height))
+	b.holder.Move(fyne.NewPos(size.Width-2-width, 0))
+}
+
+func (r *textBoxRenderer) MinSize() fyne.Size           { return r.b.MinSize() }
+func (r *textBoxRenderer) Objects() []fyne.CanvasObject { return r.objects }
+func (r *textBoxRenderer) Destroy()                     {}
+func (r *textBoxRenderer) Refresh() {
+	r.b.frame.paint(r.b.Entry.inside, r.b.Faulty)
+	r.Layout(r.b.Size())
+	r.b.holder.Refresh()
+}

@@ -1,0 +1,166 @@
+package kit
+
+import (
+	"strings"
+)
+
+// widestWord is the least width that cuts no word.
+func (p *Text) widestWord() float32 {
+	var w float32
+	for _, word := range p.words() {
+		w = max(w, word.width)
+	}
+	return w
+}
+
+// word is what wrapping must keep together; pieces of several spans may form one.
+type word struct {
+	pieces []Span
+	width  float32
+}
+
+// wrap breaks the text into lines of at most width.
+func (p *Text) wrap(width float32) [][]Span {
+	if l := &p.last; l.lines == nil || l.width != width || l.size != p.FontSize || l.maxLines != p.MaxLines {
+		l.width, l.size, l.maxLines, l.lines = width, p.FontSize, p.MaxLines, p.breakLines(width)
+	}
+	return p.last.lines
+}
+
+func (p *Text) breakLines(width float32) [][]Span {
+	space := Measure(" ", p.FontSize, false)
+	var lines [][]Span
+	var line []Span
+	var used float32
+	for _, w := range p.wordsWithin(width) {
+		if len(line) > 0 && used+space+w.width > width {
+			lines, line, used = append(lines, line), nil, 0
+		}
+		if len(line) > 0 {
+			line = joinSpace(line)
+			used += space
+		}
+		line = append(line, w.pieces...)
+		used += w.width
+	}
+	if len(line) > 0 {
+		lines = append(lines, line)
+	}
+	if p.MaxLines > 0 && len(lines) > p.MaxLines {
+		rest := lines[p.MaxLines-1:]
+		lines = append(lines[:p.MaxLines-1], p.ellipsis(rest, width))
+	} else {
+		for i, l := range lines {
+			if spanWidth(l, p.FontSize) > width {
+				lines[i] = p.shorten(l, width)
+			}
+		}
+	}
+	return lines
+}
+
+// wordsWithin splits a word that has no room at its no-break spaces: rather two lines
+// than an ellipsis in an amount.
+func (p *Text) wordsWithin(width float32) (list []word) {
+	for _, w := range p.words() {
+		if w.width <= width || len(w.pieces) != 1 || !strings.Contains(w.pieces[0].Text, noBreak) {
+			list = append(list, w)
+			continue
+		}
+		for _, part := range strings.Split(w.pieces[0].Text, noBreak) {
+			piece := w.pieces[0]
+			piece.Text = part
+			list = append(list, word{[]Span{piece}, Measure(part, p.FontSize, piece.Bold)})
+		}
+	}
+	return list
+}
+
+const noBreak = "\u00a0"
+
+// ellipsis puts what is left of the text on one line, shortened.
+func (p *Text) ellipsis(rest [][]Span, width float32) []Span {
+	var all []Span
+	for i, l := range rest {
+		if i > 0 {
+			all = joinSpace(all)
+		}
+		all = append(all, l...)
+	}
+	return p.shorten(all, width)
+}
+
+// shorten cuts a line to width, ending with an ellipsis.
+func (p *Text) shorten(line []Span, width float32) []Span {
+	line = append([]Span(nil), line...)
+	for len(line) > 0 {
+		last := &line[len(line)-1]
+		runes := []rune(last.Text)
+		if len(runes) == 0 {
+			line = line[:len(line)-1]
+			continue
+		}
+		cut := *last
+		cut.Text = strings.TrimRight(string(runes[:len(runes)-1]), " ,.") + "…"
+		if spanWidth(append(line[:len(line)-1:len(line)-1], cut), p.FontSize) <= width || len(runes) == 1 && len(line) == 1 {
+			return append(line[:len(line)-1:len(line)-1], cut)
+		}
+		last.Text = string(runes[:len(runes)-1])
+	}
+	return line
+}
+
+func joinSpace(line []Span) []Span {
+	line = append([]Span(nil), line...)
+	line[len(line)-1].Text += " "
+	return line
+}
+
+// words splits the spans at spaces.
+func (p *Text) words() []word {
+	var words []word
+	open := false // the last word goes on
+	for _, s := range p.spans {
+		for i, part := range strings.Split(s.Text, " ") {
+			if i > 0 {
+				open = false
+			}
+			if part == "" {
+				continue
+			}
+			piece := s
+			piece.Text = part
+			w := Measure(part, p.FontSize, s.Bold)
+			if open {
+				last := &words[len(words)-1]
+				last.pieces = append(last.pieces, piece)
+				last.width += w
+				continue
+			}
+			words = append(words, word{[]Span{piece}, w})
+			open = true
+		}
+	}
+	return words
+}
+
+func spanWidth(line []Span, size float32) float32 {
+	var w float32
+	for _, s := range line {
+		w += Measure(s.Text, size, s.Bold)
+	}
+	return w
+}
+
+// merge joins neighbours of one colour and weight.
+func merge(line []Span) []Span {
+	var out []Span
+	for _, s := range line {
+		if n := len(out); n > 0 && out[n-1].Color == s.Color && out[n-1].Bold == s.Bold {
+			out[n-1].Text += s.Text
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}

@@ -8,7 +8,11 @@ import (
 // order is the landed cost of one order at a price per unit. Each line is something
 // somebody bills, so each is rounded.
 func (t *terms) order(price exact.Fraction) Order {
-	s := t.sellerLines(price)
+	return t.orderOf(t.sellerLines(price))
+}
+
+// orderOf is the landed cost of an order for which the seller bills these lines.
+func (t *terms) orderOf(s SellerLines) Order {
 	sum := exact.Sum(s.Film, s.Shipping, s.SalesTax, s.ImportTax)
 	o := Order{Units: t.units, Seller: s, Charged: t.inHome(sum), Route: t.route}
 	o.Home = Lines{

@@ -6,8 +6,7 @@ import "reelworth/internal/exact"
 // price.
 func (t *terms) perRoll(o *Order) PerRoll {
 	l := &o.Home
-	// film that is too old before it is shot is paid for all the same
-	landed := t.usedShare().Mul(exact.Int(int64(t.units))).Mul(t.standardRolls())
+	landed := t.rollsAnOrder()
 	p := PerRoll{
 		Film:       l.Film.Quo(landed),
 		Shipping:   l.Shipping.Quo(landed),
@@ -20,6 +19,12 @@ func (t *terms) perRoll(o *Order) PerRoll {
 	}
 	p.Total = exact.Sum(p.Film, p.Shipping, p.Tax, p.Fees, p.Loading, p.Equipment, p.Developing, p.Time)
 	return p
+}
+
+// rollsAnOrder is how many standard rolls an order pays for: film that is too old before
+// it is shot is paid for all the same.
+func (t *terms) rollsAnOrder() exact.Fraction {
+	return t.usedShare().Mul(exact.Int(int64(t.units))).Mul(t.standardRolls())
 }
 
 // standardRolls is how many rolls of the length prices are quoted for one unit gives.

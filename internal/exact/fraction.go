@@ -226,6 +226,11 @@ func (f Fraction) Denominator() (d int64, ok bool) {
 // Round is f to a number of decimal places, half away from zero, decided on the
 // exact value. places may be negative.
 func (f Fraction) Round(places int) Fraction {
+	if f.wide == nil && places >= 0 && places < len(pow10) {
+		if r, ok := f.roundShort(places); ok {
+			return r
+		}
+	}
 	half := Fraction{num: 1, den: 2}
 	scale := tenTo(places)
 	r := f.Abs().Mul(scale).Add(half).Floor().Quo(scale)
@@ -233,6 +238,27 @@ func (f Fraction) Round(places int) Fraction {
 		return r.Neg()
 	}
 	return r
+}
+
+// roundShort is Round in 128 bits; ok is false when they are too few.
+func (f Fraction) roundShort(places int) (r Fraction, ok bool) {
+	hi, lo := bits.Mul64(magnitude(f.num), uint64(pow10[places]))
+	d := uint64(f.bottom())
+	if hi >= d {
+		return r, false
+	}
+	q, rest := bits.Div64(hi, lo, d)
+	if rest >= d-rest {
+		q++
+	}
+	if q > math.MaxInt64 {
+		return r, false
+	}
+	n := int64(q)
+	if f.num < 0 {
+		n = -n
+	}
+	return small(n, pow10[places]), true
 }
 
 // Decimal is f rounded to places as a decimal number.

@@ -16,6 +16,7 @@ var aims = map[string]aim{
 	"BenchmarkCompare/6_offers,_12_months": {time.Millisecond, "computed at every keystroke"},
 	"BenchmarkCompareAtTheLimits":          {time.Second, "the largest scenario a file may hold"},
 	"BenchmarkKeystroke/3offers":           {35 * time.Millisecond, "from a key to both charts redrawn"},
+	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},
 	"BenchmarkProbe":                       {5 * time.Millisecond, "the longest the interface waits"},
 }
 

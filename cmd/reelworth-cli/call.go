@@ -27,6 +27,8 @@ type call struct {
 	locale   money.Locale
 	today    scenario.Date
 	ceiling  scenario.Decimal // percent
+	files    []string         // all that are named; file is the first
+	market   market
 }
 
 // errHelp is asked for by --help.
@@ -81,14 +83,16 @@ func (cmd command) parse(args []string, today scenario.Date) (call, error) {
 			return c, fmt.Errorf("--%s is missing", f.name)
 		}
 	}
-	switch len(files) {
-	case 0:
+	switch {
+	case len(files) == 0 && cmd.ofRates:
+		return c, errors.New("no file of rates is named")
+	case len(files) == 0:
 		return c, errors.New(`no scenario file is named; "-" reads standard input`)
-	case 1:
-		c.file = files[0]
-		return c, nil
+	case len(files) > 1 && !cmd.several:
+		return c, fmt.Errorf("one file at a time: %q and %q are too many", files[0], files[1])
 	}
-	return c, fmt.Errorf("one file at a time: %q and %q are too many", files[0], files[1])
+	c.file, c.files = files[0], files
+	return c, nil
 }
 
 func (cmd command) flag(name string) *flagSpec {

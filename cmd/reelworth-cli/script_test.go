@@ -18,7 +18,8 @@ import (
 func TestMain(m *testing.M) { testscript.Main(m, map[string]func(){"reelworth-cli": main}) }
 
 // The scripts in testdata/script read like a manual: what is typed, and what comes back.
-// quayside.toml, the built-in demo, lies beside every script.
+// quayside.toml, the built-in demo, lies beside every script, and so do files of published
+// rates.
 func TestScripts(t *testing.T) {
 	demo, err := os.ReadFile("../../testdata/quayside.toml")
 	if err != nil {
@@ -28,6 +29,9 @@ func TestScripts(t *testing.T) {
 		Dir:                 "testdata/script",
 		RequireExplicitExec: true,
 		Setup: func(env *testscript.Env) error {
+			if err := os.CopyFS(env.WorkDir, os.DirFS("../../testdata/rates")); err != nil {
+				return err
+			}
 			return os.WriteFile(filepath.Join(env.WorkDir, "quayside.toml"), demo, 0o644)
 		},
 		Cmds: map[string]func(ts *testscript.TestScript, neg bool, args []string){

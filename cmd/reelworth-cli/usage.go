@@ -15,17 +15,20 @@ type command struct {
 	long  string // for the help of its own
 	flags []flagSpec
 	do    func(c call, s stage) int
+
+	several bool // it takes several files
+	ofRates bool // its file is one of published rates
 }
 
 // commands are all commands by name; order is how the overview lists them.
 var (
 	commands map[string]command
-	order    = []string{"compare", "summary", "chart", "check"}
+	order    = []string{"compare", "summary", "history", "rates", "chart", "check"}
 )
 
 func init() {
 	commands = map[string]command{}
-	for _, cmd := range []command{compareCommand(), summaryCommand(), chartCommand(), checkCommand()} {
+	for _, cmd := range []command{compareCommand(), summaryCommand(), historyCommand(), ratesCommand(), chartCommand(), checkCommand()} {
 		commands[cmd.name] = cmd
 	}
 }
@@ -65,7 +68,11 @@ func overview() string {
 
 func (cmd command) usage() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "Usage: reelworth-cli %s FILE [flags]\n\n", cmd.name)
+	operand := "FILE"
+	if cmd.several {
+		operand = "FILE…"
+	}
+	fmt.Fprintf(&b, "Usage: reelworth-cli %s %s [flags]\n\n", cmd.name, operand)
 	for _, f := range cmd.flags {
 		help := f.help
 		if f.first != "" {

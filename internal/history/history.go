@@ -11,15 +11,15 @@ import (
 
 // History is what a roll has cost at the rates of the past, in the home currency.
 type History struct {
-	Scenario string
-	Home     string
-	Baseline string
+	Scenario scenario.Scenario
+	Span     Span
 	From, To scenario.Date // the first and the last day used
 	Dates    []scenario.Date
 	Skipped  int // days of the span without a rate that is needed
 	Quotes   []Quote
 	Offers   []Offer   // those that can be computed, in the order of the file
 	LeftOut  []LeftOut // the others
+	base     int       // the baseline's place among the offers, −1 for none
 }
 
 // Quote is a quote that the offers go by, in the order of the file.
@@ -58,6 +58,14 @@ type Offer struct {
 type Point struct {
 	Date  scenario.Date
 	Total exact.Fraction
+}
+
+// Baseline is the offer the others are compared with; nil where it could not be computed.
+func (h *History) Baseline() *Offer {
+	if h.base < 0 {
+		return nil
+	}
+	return &h.Offers[h.base]
 }
 
 // LeftOut is an offer that cannot be computed.
@@ -100,26 +108,25 @@ type Progress func(done, of int)
 // compare.Compare. It tells progress from goroutines of its own, one call at a time.
 // Errors: *Empty; ctx's, when that is done before it is.
 func Of(ctx context.Context, s scenario.Scenario, faults []scenario.Fault, f *rates.File, span Span, progress Progress) (*History, error) {
-	h := &History{Scenario: s.Name, Home: s.Home, Baseline: s.Baseline}
+	h := &History{Scenario: s, Span: span, base: -1}
 	costs, baseline := compare.RollCosts(s, faults)
-	base := -1 // the baseline's place among the offers
 	for i := range costs {
 		if c := &costs[i]; c.Fault != nil {
 			h.LeftOut = append(h.LeftOut, LeftOut{c.Name, c.Kind, c.Fault})
 		} else {
 			if i == baseline {
-				base = len(h.Offers)
+				h.base = len(h.Offers)
 			}
 			h.Offers = append(h.Offers, Offer{Name: c.Name, Kind: c.Kind, Today: c.PerRoll(c.Landed(c.Rate())), cost: c})
 		}
 	}
-	w := work{history: h, scenario: &s, file: f}
+	w := work{history: h, file: f}
 	if err := w.pick(span); err != nil {
 		return nil, err
 	}
 	if err := w.cost(ctx, progress); err != nil {
 		return nil, err
 	}
-	h.sumUp(base)
+	h.sumUp()
 	return h, ctx.Err()
 }

@@ -2,14 +2,13 @@ package history
 
 import "reelworth/internal/exact"
 
-// sumUp works out of each offer's days what is told of them. base is the baseline's place
-// among the offers, −1 for none.
-func (h *History) sumUp(base int) {
+// sumUp works out of each offer's days what is told of them.
+func (h *History) sumUp() {
 	for i := range h.Offers {
 		o := &h.Offers[i]
 		o.place(h)
-		if base >= 0 && i != base {
-			n := o.daysBelow(&h.Offers[base])
+		if h.base >= 0 && i != h.base {
+			n := o.daysBelow(&h.Offers[h.base])
 			o.DaysCheaper = &n
 		}
 	}

@@ -15,13 +15,12 @@ import (
 
 // work is a history being made.
 type work struct {
-	history  *History
-	scenario *scenario.Scenario
-	file     *rates.File
-	quote    map[int]int // place in history.Quotes of a quote of the scenario
-	days     []rates.Day
-	ways     []way // one for each currency the offers are priced in
-	wayOf    []int // of each offer
+	history *History
+	file    *rates.File
+	quote   map[int]int // place in history.Quotes of a quote of the scenario
+	days    []rates.Day
+	ways    []way // one for each currency the offers are priced in
+	wayOf   []int // of each offer
 }
 
 // way is how a seller's currency becomes the home one.
@@ -81,7 +80,7 @@ func (w *work) pickQuotes(from, to int) {
 		w.wayOf = append(w.wayOf, byCurrency[seller])
 	}
 	w.quote = map[int]int{}
-	for i, r := range w.scenario.Rates {
+	for i, r := range h.Scenario.Rates {
 		if !used[i] {
 			continue
 		}

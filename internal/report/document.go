@@ -100,8 +100,11 @@ func (b builder) computed() []int {
 }
 
 // home is an amount in the home currency without its code, which stands above it.
-func (b builder) home(f exact.Fraction) string {
-	digits, ok := money.Digits(b.c.Scenario.Home)
+func (b builder) home(f exact.Fraction) string { return b.inCurrency(f, b.c.Scenario.Home) }
+
+// inCurrency is an amount to a currency's minor unit, without its code.
+func (b builder) inCurrency(f exact.Fraction, currency string) string {
+	digits, ok := money.Digits(currency)
 	if !ok {
 		digits = 2
 	}

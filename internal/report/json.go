@@ -20,10 +20,15 @@ func JSON(w io.Writer, cs []compare.Comparison) error {
 	for i := range cs {
 		list[i] = jsonOf(&cs[i])
 	}
+	return writeJSON(w, list)
+}
+
+// writeJSON writes a value indented, with signs as they are.
+func writeJSON(w io.Writer, value any) error {
 	enc := json.NewEncoder(w)
 	enc.SetEscapeHTML(false)
 	enc.SetIndent("", " ")
-	return enc.Encode(list)
+	return enc.Encode(value)
 }
 
 // The shapes below are the result's, key by key; a later version adds keys, it never

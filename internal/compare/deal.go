@@ -12,8 +12,8 @@ type Deal struct {
 	// the postage, what it holds. Its name is not looked at; with no developing it is
 	// developed as the baseline is.
 	Offer scenario.Offer
-	// BadPercent of its exposures will be spoiled, from 0 to below 100. It counts for
-	// boxed film as for a reel, in place of the reel's own.
+	// BadPercent of its exposures will be spoiled, from 0 to below 100, in place of the
+	// offer's own.
 	BadPercent scenario.Decimal
 	// SavingPercent is what it should save a roll, for the price ceiling.
 	SavingPercent exact.Fraction

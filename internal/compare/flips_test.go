@@ -41,7 +41,7 @@ func (p probe) steps() bool {
 func (p probe) most() exact.Fraction {
 	switch {
 	case p.flip.Input == scenario.InputSpoiledPercent:
-		return exact.Int(50)
+		return exact.Max(exact.Int(50), p.flip.Today)
 	case p.flip.Input == scenario.InputRollsAYear:
 		return exact.Min(exact.Int(500), p.flip.Today.Mul(exact.Int(10)))
 	case p.flip.Today.IsZero():
@@ -228,7 +228,7 @@ func TestOnlyInputsThatApplyAreListed(t *testing.T) {
 			return o.Import == scenario.ImportBorder || o.Import == scenario.ImportPrepaid
 		}
 		want := map[scenario.Input]bool{"offer.price": true, "baseline.price": true, "offer.shipping": true,
-			"offer.spoiled_percent": a.Kind == scenario.KindReel, "loading.hourly_value": spends(a) || spends(b),
+			"offer.spoiled_percent": a.Kind == scenario.KindReel || a.Boxed.SpoiledPercent.IsPositive(), "loading.hourly_value": spends(a) || spends(b),
 			"offer.developing": a.Developing != "", "baseline.developing": b.Developing != "",
 			"border.duty_percent": imports(a) || imports(b), "border.tax_percent": imports(a) || imports(b), "shooting.rolls_a_year": true}
 		for _, o := range []scenario.Offer{a, b} {

@@ -148,6 +148,7 @@ func (n nooks) ofOrder(s scenario.Scenario, o scenario.Offer, r refOrder) {
 
 func (n nooks) ofYield(s scenario.Scenario, o scenario.Offer, r refOffer) {
 	n.see("rolls unlike the standard", o.Kind == scenario.KindBoxed && o.Boxed.Exposures != s.RollExposures)
+	n.see("spoiled boxed film", o.Kind == scenario.KindBoxed && o.Boxed.SpoiledPercent.IsPositive())
 	n.see("packs of several", o.Kind == scenario.KindBoxed && o.Boxed.RollsPerPack > 1)
 	n.see("u below 1", r.UsedShare.below(whole(1)))
 	n.see("u exactly 1 though it ages", o.KeepsMonths.Set && r.UsedShare.is(whole(1)))

@@ -196,6 +196,9 @@ func drawOffer(t *rapid.T, s scenario.Scenario, name string) scenario.Offer {
 			RollsPerPack: pick(t, name+" rolls a pack", 1, 5, 3, 20),
 			Exposures:    pick(t, name+" exposures", 36, 24, 12, 27, 72),
 		}
+		if once(t, name+" is old film", 4) {
+			o.Boxed.SpoiledPercent = numbers(t, name+" spoiled", "10", "0.5", "33.3", "60", "99.9")
+		}
 		return o
 	}
 	o.Kind = scenario.KindReel

@@ -65,15 +65,15 @@ func (t *terms) placed() (list []placed) {
 		demand := t.shooting.demand[m%12]
 		film.discard(m)
 		if orders := film.lotsFor(demand); orders.Sign() > 0 {
-			film.buy(orders, film.lot, m) // an exposure costs 1
+			film.buy(orders, exact.Int(1), m) // money is orders here
 			count(m, orders)
 		}
 		film.use(demand)
 	}
 	// No more than one batch outlives a month; what is on hand cost nothing.
 	if len(film.batches) > 0 {
-		worth := film.worth(&t.shooting.demand, t.shooting.months)
-		count(film.batches[0].month, worth.Quo(film.lot).Neg())
+		left := film.worth(&t.shooting.demand, t.shooting.months)
+		count(film.batches[0].month, left.Neg())
 	}
 	return list
 }

@@ -55,7 +55,11 @@ func with(s scenario.Scenario, offer, other string, input scenario.Input, x scen
 	case "offer.shipping":
 		of(offer).Shipping = x
 	case "offer.spoiled_percent":
-		of(offer).Reel.SpoiledPercent = x
+		if o := of(offer); o.Reel != nil {
+			o.Reel.SpoiledPercent = x
+		} else {
+			o.Boxed.SpoiledPercent = x
+		}
 	case "loading.hourly_value":
 		s.Loading.HourlyValue = x
 	case "offer.developing":
@@ -111,7 +115,7 @@ func checkRange(t *testing.T, name string, w compare.Swing) {
 	low, high := w.Today.Sub(tenth), w.Today.Add(tenth)
 	switch w.Input {
 	case scenario.InputSpoiledPercent:
-		low, high = exact.Int(0), exact.Int(10)
+		low, high = exact.Int(0), exact.Min(exact.Int(99), exact.Max(exact.Int(10), w.Today.Add(w.Today)))
 	case scenario.InputRollsAYear:
 		if w.Low.Less(low) || !w.Low.Sub(exact.Int(1)).Less(low) || high.Less(w.High) || !high.Less(w.High.Add(exact.Int(1))) {
 			t.Errorf("%s: rolls from %s to %s around %s", name, w.Low, w.High, w.Today)

@@ -237,7 +237,8 @@ func refPayBorder(s scenario.Scenario, o scenario.Offer, home *refLines) {
 func refYieldOf(o scenario.Offer) (refYield, bool) {
 	if o.Kind == scenario.KindBoxed {
 		n := o.Boxed.RollsPerPack * o.Boxed.Exposures
-		return refYield{Exposures: n, Good: whole(n), Cassettes: o.Boxed.RollsPerPack}, true
+		good := whole(n).times(whole(1).minus(percentOf(o.Boxed.SpoiledPercent)))
+		return refYield{Exposures: n, Good: good, Cassettes: o.Boxed.RollsPerPack}, true
 	}
 	r := *o.Reel
 	cut := refCutReel(r)

@@ -110,7 +110,7 @@ func refDecide(s scenario.Scenario, c refComparison) refVerdict {
 	switch {
 	case reel.CountsDeveloping != boxed.CountsDeveloping:
 		v.Kind = compare.VerdictUnlike
-	case pair.Saving.magnitude().below(five):
+	case pair.Saving.zero(), pair.Saving.magnitude().below(five):
 		v.Kind = compare.VerdictClose
 	case pair.Saving.positive() && !pair.SavingCash.positive():
 		v.Kind = compare.VerdictReelIfKept

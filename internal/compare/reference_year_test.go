@@ -26,11 +26,11 @@ type refTrace struct {
 	chemistryLeft, loadsLeft                              rat
 }
 
-// refBatch is what came in at one time: how much of it is left, and what one of it
-// cost.
+// refBatch is what came in at one time: how much of it is left, how much was used, and
+// what all of it cost.
 type refBatch struct {
-	month         int
-	amount, price rat
+	month              int
+	amount, used, cost rat
 }
 
 // refSupply is film in exposures, cassettes in loads, or chemistry in cassettes;
@@ -54,7 +54,7 @@ func (s *refSupply) topUp(month int, want, pack, cost rat) (bought int) {
 		bought++
 	}
 	if bought > 0 {
-		s.batches = append(s.batches, refBatch{month, whole(bought).times(pack), cost.over(pack)})
+		s.batches = append(s.batches, refBatch{month: month, amount: whole(bought).times(pack), cost: whole(bought).times(cost)})
 	}
 	return bought
 }
@@ -73,14 +73,14 @@ func (s *refSupply) throwAway(month int) (gone rat) {
 	return gone
 }
 
-// use takes as much of want as is there, and says what that was worth.
-func (s *refSupply) use(want rat) (worth rat) {
+// use takes as much of want as is there.
+func (s *refSupply) use(want rat) {
 	for i := range s.batches {
 		b := &s.batches[i]
 		taken := least(b.amount, want)
 		b.amount = b.amount.minus(taken)
+		b.used = b.used.plus(taken)
 		want = want.minus(taken)
-		worth = worth.plus(taken.times(b.price))
 	}
 	var left []refBatch
 	for _, b := range s.batches {
@@ -89,20 +89,42 @@ func (s *refSupply) use(want rat) (worth rat) {
 		}
 	}
 	s.batches = left
-	return worth
 }
 
 // monthsValued is how many months after the year what is left is valued for.
 const monthsValued = 24
 
-// worthAfter is what the supply is worth when nothing more is bought from a month on.
+// worthAfter is what the supply is worth when nothing more is bought from a month on:
+// of each batch's cost the part that falls on what is used after that month, when all
+// that is ever used of the batch bears it.
 func (s refSupply) worthAfter(month int, wanted func(month int) rat) (worth rat) {
-	s.batches = append([]refBatch(nil), s.batches...)
-	for m := month; m < month+monthsValued; m++ {
-		s.throwAway(m)
-		worth = worth.plus(s.use(wanted(m)))
+	for i, b := range s.batches {
+		later := s.usedAfter(i, month, wanted)
+		if later.positive() {
+			worth = worth.plus(b.cost.times(later).over(b.used.plus(later)))
+		}
 	}
 	return worth
+}
+
+// usedAfter is how much of batch i is used from a month on.
+func (s refSupply) usedAfter(i, month int, wanted func(month int) rat) (used rat) {
+	stock := append([]refBatch(nil), s.batches...)
+	for m := month; m < month+monthsValued; m++ {
+		want := wanted(m)
+		for j := range stock {
+			b := &stock[j]
+			if s.keeps.Set && !whole(m-b.month).below(typed(s.keeps.Decimal)) {
+				continue
+			}
+			taken := least(b.amount, want)
+			b.amount, want = b.amount.minus(taken), want.minus(taken)
+			if j == i {
+				used = used.plus(taken)
+			}
+		}
+	}
+	return used
 }
 
 // refLiveYear lives through the months of the scenario on one offer.
@@ -116,9 +138,9 @@ func refLiveYear(s scenario.Scenario, o scenario.Offer, y refYield) refYear {
 	cassettesIn := func(m int) rat { return demand(m).times(whole(y.Cassettes)).over(y.Good) }
 
 	film := refSupply{keeps: o.KeepsMonths}
-	film.batches = []refBatch{{0, typed(o.OnHand).times(y.Good), rat{}}}
+	film.batches = []refBatch{{amount: typed(o.OnHand).times(y.Good)}}
 	loads := refSupply{}
-	loads.batches = []refBatch{{0, whole(s.Loading.CassettesOwned * s.Loading.CassetteLoads), rat{}}}
+	loads.batches = []refBatch{{amount: whole(s.Loading.CassettesOwned * s.Loading.CassetteLoads)}}
 	chemistry := refSupply{}
 	var perCassette, toDevelop rat
 	if reel {
@@ -139,7 +161,7 @@ func refLiveYear(s scenario.Scenario, o scenario.Offer, y refYield) refYear {
 	for m := 0; m < s.Months; m++ {
 		wanted, cassettes := demand(m), cassettesIn(m)
 		var cash rat
-		onHand := len(film.batches) > 0 && film.batches[0].amount.positive() && film.batches[0].price.zero()
+		onHand := len(film.batches) > 0 && film.batches[0].amount.positive() && film.batches[0].cost.zero()
 		gone := film.throwAway(m)
 		thrownAway = thrownAway.plus(gone)
 		year.onHandThrownAway = year.onHandThrownAway || onHand && gone.positive() && o.OnHand.IsPositive()

@@ -70,7 +70,7 @@ func (r *rivals) roughAt(k *knob, s side, x exact.Fraction) roughly {
 	if k.moves[s] {
 		switch k.input {
 		case scenario.InputSpoiledPercent:
-			good = exact.Int(int64(o.terms.yield.Exposures)).Mul(exact.Int(100).Sub(x).Percent())
+			good = o.terms.yield.goodAt(x)
 		case scenario.InputRollsAYear:
 			share = x.Quo(k.today)
 		}
@@ -124,6 +124,7 @@ func (s *roughSupply) through(y *roughly, price func(m int) float64) {
 	lot, each, left := s.lot.Float(), s.each.Float(), s.start.Float()
 	old := func(m, of int) bool { return s.keeps >= 0 && m-of >= s.keeps }
 	month, free := 0, true
+	var batchCost, batchUsed float64            // of the lots bought last
 	since, base, bought := 0, s.start, int64(0) // exactly: what is there is base and bought lots, less the use since
 	for m := range months {
 		if old(m, month) {
@@ -144,16 +145,22 @@ func (s *roughSupply) through(y *roughly, price func(m int) float64) {
 		}
 		if up > 0 {
 			bought += int64(up)
+			batchCost, batchUsed = up*price(m), -left // the older is used first
 			left += up * lot
 			month, free = m, false
-			y.add(up * price(m))
+			y.add(batchCost)
 		}
+		batchUsed += want
 		left -= want
 	}
+	willUse := 0.0
 	for m := months; m < months+monthsValued && !free && !old(m, month); m++ {
 		used := min(left, s.demand[m%12]*each)
-		y.add(-used / lot * price(month))
+		willUse += used
 		left -= used
+	}
+	if willUse > 0 {
+		y.add(-batchCost * willUse / (batchUsed + willUse))
 	}
 }
 

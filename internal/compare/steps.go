@@ -10,7 +10,7 @@ import (
 
 // Limits of the inputs that move orders and so go in steps.
 const (
-	mostSpoiled        = 50  // percent
+	mostSpoiled        = 50  // percent, or today's where that is more
 	spoiledSteps       = 10  // a percent
 	mostRollsAYear     = 500 // rolls a year
 	farthestRollsAYear = 10  // times today's
@@ -18,18 +18,15 @@ const (
 
 // stepKnobs are the inputs that go in steps.
 func (d *duel) stepKnobs() (list []knob) {
-	if t := &d.terms[offerSide]; t.reel {
+	if t := &d.terms[offerSide]; t.reel || t.yield.spoiledPercent().Sign() > 0 {
 		list = append(list, spoiledKnob(t, d.names[offerSide]))
 	}
 	return append(list, rollsKnob(&d.terms[offerSide]))
 }
 
 func spoiledKnob(t *terms, owner string) knob {
-	exposures := exact.Int(int64(t.yield.Exposures))
-	sound := func(percent exact.Fraction) exact.Fraction { return exact.Int(100).Sub(percent).Percent() }
-	today := exact.Int(100).Sub(t.yield.Good.Quo(exposures).Mul(exact.Int(100)))
-	return knob{input: scenario.InputSpoiledPercent, owner: owner, quote: -1, today: today, moves: only(offerSide),
-		turn: func(t *terms, x exact.Fraction) { t.yield.Good = exposures.Mul(sound(x)) }}
+	return knob{input: scenario.InputSpoiledPercent, owner: owner, quote: -1, today: t.yield.spoiledPercent(), moves: only(offerSide),
+		turn: func(t *terms, x exact.Fraction) { t.yield.Good = t.yield.goodAt(x) }}
 }
 
 // rollsKnob is the rolls a year, each month in proportion.
@@ -51,10 +48,14 @@ func rollsKnob(t *terms) knob {
 // things are left to the caller.
 func (k *knob) steps() (list []exact.Fraction) {
 	if k.input == scenario.InputSpoiledPercent {
-		for n := range mostSpoiled*spoiledSteps + 1 {
-			list = append(list, exact.Ratio(int64(n), spoiledSteps))
+		most := exact.Max(exact.Int(mostSpoiled), k.today)
+		for n := int64(0); ; n++ {
+			x := exact.Ratio(n, spoiledSteps)
+			if most.Less(x) {
+				return list
+			}
+			list = append(list, x)
 		}
-		return list
 	}
 	most := exact.Min(exact.Int(mostRollsAYear), k.today.Mul(exact.Int(farthestRollsAYear)))
 	for n := exact.Int(1); !most.Less(n); n = n.Add(exact.Int(1)) {

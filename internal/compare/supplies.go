@@ -12,11 +12,12 @@ type supply struct {
 	batches []batch // oldest first
 }
 
-// batch is what is left of the lots bought in one month.
+// batch is the lots bought in one month; what is there at the start is one of its own.
 type batch struct {
-	left     exact.Fraction
-	unitCost exact.Fraction // of one exposure, load or cassette
-	month    int
+	left  exact.Fraction
+	used  exact.Fraction // of it so far
+	cost  exact.Fraction // of all of it
+	month int
 }
 
 // start puts an amount there at the beginning, at no cost.
@@ -46,23 +47,25 @@ func (s *supply) lotsFor(need exact.Fraction) exact.Fraction {
 
 // buy adds lots in month m and says what they cost.
 func (s *supply) buy(lots, price exact.Fraction, m int) (paid exact.Fraction) {
-	s.batches = append(s.batches, batch{left: lots.Mul(s.lot), unitCost: price.Quo(s.lot), month: m})
-	return lots.Mul(price)
+	paid = lots.Mul(price)
+	s.batches = append(s.batches, batch{left: lots.Mul(s.lot), cost: paid, month: m})
+	return paid
 }
 
-// use takes up to amount, oldest first, and says what that had cost.
-func (s *supply) use(amount exact.Fraction) (cost exact.Fraction) {
+// use takes up to amount, oldest first, and says how much there was.
+func (s *supply) use(amount exact.Fraction) (used exact.Fraction) {
 	for len(s.batches) > 0 && amount.Sign() > 0 {
 		b := &s.batches[0]
 		taken := exact.Min(b.left, amount)
-		cost = cost.Add(taken.Mul(b.unitCost))
 		amount = amount.Sub(taken)
 		b.left = b.left.Sub(taken)
+		b.used = b.used.Add(taken)
+		used = used.Add(taken)
 		if b.left.IsZero() {
 			s.dropOldest()
 		}
 	}
-	return cost
+	return used
 }
 
 // left is all there is.

@@ -23,7 +23,8 @@ func (s *Swing) Spread() exact.Fraction { return s.SavingHigh.Sub(s.SavingLow).A
 // How far an input swings unless the user says otherwise.
 const (
 	swingPercent     = 10 // of itself
-	swingMostSpoiled = 10 // percent, from 0
+	swingMostSpoiled = 10 // percent, from 0, or twice today's where that is more
+	mostSwungSpoiled = 99 // percent
 )
 
 // swings are the inputs that move the saving. The duel's terms are rounded.
@@ -69,7 +70,8 @@ func (k *knob) swing(offer string, ranges []scenario.Range) (low, high exact.Fra
 	low, high = k.today.Sub(part), k.today.Add(part)
 	switch k.input {
 	case scenario.InputSpoiledPercent:
-		low, high = exact.Int(0), exact.Int(swingMostSpoiled)
+		twice := exact.Int(2).Mul(k.today)
+		low, high = exact.Int(0), exact.Min(exact.Int(mostSwungSpoiled), exact.Max(exact.Int(swingMostSpoiled), twice))
 	case scenario.InputRollsAYear:
 		low, high = low.Ceil(), high.Floor()
 	}

@@ -6,7 +6,7 @@ import (
 )
 
 // closePercent is the share of the best boxed offer's cost below which a saving, or
-// its opposite, decides nothing.
+// its opposite, decides nothing; one of exactly 0 never does.
 const closePercent = 5
 
 // verdictOf picks the best reel and the best boxed offer and says which it is to be.
@@ -33,9 +33,9 @@ func kindOf(reel, boxed *Offer, pair *Against) VerdictKind {
 	switch {
 	case reel.CountsDeveloping != boxed.CountsDeveloping:
 		return VerdictUnlike
-	case pair.Saving.Abs().Less(limit):
+	case pair.Saving.IsZero(), pair.Saving.Abs().Less(limit):
 		return VerdictClose
-	case pair.Saving.Sign() <= 0:
+	case pair.Saving.Sign() < 0:
 		return VerdictBoxed
 	case pair.SavingCash.Sign() <= 0:
 		return VerdictReelIfKept

@@ -35,7 +35,7 @@ func TestVerdictKinds(t *testing.T) {
 		{"the reel saves only with what is left", "9", []scenario.Offer{boxed, plainReel("reel", "100")}, VerdictReelIfKept, "reel", "boxed"},
 		{"the same cash does not save cash", "9", []scenario.Offer{boxed, plainReel("reel", "90")}, VerdictReelIfKept, "reel", "boxed"},
 		{"a cent of cash saved", "9", []scenario.Offer{boxed, plainReel("reel", "89.99")}, VerdictReel, "reel", "boxed"},
-		{"nothing shot, nothing saved", "0", []scenario.Offer{boxed, plainReel("reel", "100")}, VerdictBoxed, "reel", "boxed"},
+		{"nothing shot, nothing saved: neither", "0", []scenario.Offer{boxed, plainReel("reel", "100")}, VerdictClose, "reel", "boxed"},
 		{"one counts developing, the other does not", "18", []scenario.Offer{boxed, counting(plainReel("reel", "100"), "lab")}, VerdictUnlike, "reel", "boxed"},
 		{"only boxed", "18", []scenario.Offer{plainBoxed("dear", "12"), boxed}, VerdictOneSided, "", "boxed"},
 		{"only reels", "18", []scenario.Offer{plainReel("reel", "100")}, VerdictOneSided, "reel", ""},
@@ -74,7 +74,7 @@ func TestVerdictIsOfThePairWhateverTheBaseline(t *testing.T) {
 	for _, baseline := range []string{s.Offers[0].Name, s.Offers[1].Name, s.Offers[2].Name, "nobody"} {
 		s.Baseline = baseline
 		c := Compare(s, nil, scenario.Date{})
-		sameFigure(t, "saving with baseline "+baseline, c.Verdict.Pair.Saving, "359.63")
+		sameFigure(t, "saving with baseline "+baseline, c.Verdict.Pair.Saving, "374.35")
 		sameFigure(t, "cash with baseline "+baseline, c.Verdict.Pair.SavingCash, "210.84")
 		for _, o := range c.Offers {
 			if none := baseline == "nobody" || o.Name == baseline; (o.Against == nil) != none {

@@ -123,7 +123,8 @@ func TestFilmTooOldIsThrownAway(t *testing.T) {
 	// 4.5 − 2 on hand, then 6 − 2
 	sameFigure(t, "thrown away", o.Year.ThrownAwayRolls, "6.5")
 	sameFigure(t, "left", o.Year.FilmLeftRolls, "5")
-	sameFigure(t, "worth one more month", o.Year.FilmLeftValue, "10")
+	// the second pack at 60 is borne by the roll used and the one used before it is too old
+	sameFigure(t, "worth one more month", o.Year.FilmLeftValue, "30")
 	// 2 months of 1 roll out of 6
 	sameFigure(t, "used share", o.UsedShare.Mul(exact.Int(3)), "1")
 	sameFigure(t, "film a roll", o.PerRoll.Film, "30")
@@ -134,7 +135,7 @@ func TestFilmKeptForGoodIsWorthTwoYearsOfShooting(t *testing.T) {
 		rolls int
 		value string
 		long  bool
-	}{{25, "240", false}, {26, "240", true}} {
+	}{{25, "240", false}, {26, "249.6", true}} { // 24 of the 25 rolls that are ever used bear 250, then 260
 		pack := plainBoxed("pack", "10")
 		pack.Boxed.RollsPerPack, pack.Price = c.rolls, decimal.NewFromInt(int64(10*c.rolls))
 		y := Compare(plain("1", 1, pack), nil, scenario.Date{}).Offers[0].Year
@@ -146,25 +147,26 @@ func TestFilmKeptForGoodIsWorthTwoYearsOfShooting(t *testing.T) {
 }
 
 // What is left counts along the same calendar: shot in January only, months 1 to 24
-// after a first January hold two more.
+// after a first January hold two more. The three of them bear the 60.
 func TestWhatIsLeftFollowsTheCalendar(t *testing.T) {
 	pack := plainBoxed("pack", "60")
 	pack.Boxed.RollsPerPack = 6
 	s := plain("0", 1, pack)
 	s.Shooting.RollsPerMonth[0] = dec("1")
 	o := Compare(s, nil, scenario.Date{}).Offers[0]
-	sameFigure(t, "film left", o.Year.FilmLeftValue, "20")
+	sameFigure(t, "film left", o.Year.FilmLeftValue, "40")
 }
 
 // Two rolls in January and one in February: of a pack that keeps 2 months, begun in
-// January, one more is shot in February before it is too old in March.
+// January, one more is shot in February before it is too old in March. The three of them
+// bear the 60.
 func TestWhatIsLeftStartsAfterTheLastMonth(t *testing.T) {
 	pack := plainBoxed("pack", "60")
 	pack.Boxed.RollsPerPack, pack.KeepsMonths = 6, maybe("2")
 	s := plain("0", 1, pack)
 	s.Shooting.RollsPerMonth[0], s.Shooting.RollsPerMonth[1] = dec("2"), dec("1")
 	o := Compare(s, nil, scenario.Date{}).Offers[0]
-	sameFigure(t, "film left", o.Year.FilmLeftValue, "10")
+	sameFigure(t, "film left", o.Year.FilmLeftValue, "20")
 }
 
 // An order's price rises with the month, and all that hangs on it: 12 % a year is 1 %
@@ -251,5 +253,25 @@ func TestPaybackCountsOnlyEquipmentOfItsOwn(t *testing.T) {
 	got := Compare(s, nil, scenario.Date{})
 	if p := got.Find("dear reel").Against.PaybackExact; p != nil {
 		t.Errorf("a dearer reel pays back after %s rolls", p)
+	}
+}
+
+// At 20 rolls a year: what is spoiled must make film dearer, never
+// what is left of it worth more. Worked out by hand: a reel of 3,600 exposures at 360,
+// 720 shot in the year and 1,440 in the two years after, so that 2,160 bear the 360, or
+// all there are where fewer are good.
+func TestSpoiltFilmIsBorneByTheGood(t *testing.T) {
+	for _, c := range []struct{ spoiled, left string }{{"0", "240"}, {"30", "240"}, {"50", "216"}, {"60", "180"}} {
+		reel := plainBoxed("pack of a hundred", "360")
+		reel.Boxed.RollsPerPack, reel.Boxed.SpoiledPercent = 100, dec(c.spoiled)
+		s := plain("0", 12, reel)
+		for i := range s.Shooting.RollsPerMonth {
+			s.Shooting.RollsPerMonth[i] = dec("20")
+			if i > 0 {
+				s.Shooting.RollsPerMonth[i] = dec("0")
+			}
+		}
+		y := Compare(s, nil, scenario.Date{}).Offers[0].Year
+		sameFigure(t, c.spoiled+" % spoiled, left", y.FilmLeftValue, c.left)
 	}
 }

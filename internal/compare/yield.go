@@ -27,12 +27,27 @@ func reelYield(r *scenario.Reel) (Yield, *Fault) {
 		return Yield{}, badInput("reel", err.Error())
 	}
 	y := Yield{Exposures: int(cut.Exposures()), Cassettes: int(cut.Cassettes()), Cut: &cut}
-	sound := exact.Int(100).Sub(exact.FromDecimal(r.SpoiledPercent)).Percent()
-	y.Good = exact.Int(int64(y.Exposures)).Mul(sound)
+	return y, y.spoil(r.SpoiledPercent, "reel.spoiled_percent")
+}
+
+// spoil takes what is spoiled off a yield. It is found after developing, so that the
+// cassettes stay.
+func (y *Yield) spoil(percent scenario.Decimal, key string) *Fault {
+	y.Good = y.goodAt(exact.FromDecimal(percent))
 	if y.Good.Sign() <= 0 {
-		return Yield{}, &Fault{FaultNoYield, "reel.spoiled_percent", "every exposure is spoiled"}
+		return &Fault{FaultNoYield, key, "every exposure is spoiled"}
 	}
-	return y, nil
+	return nil
+}
+
+// goodAt is the exposures that are left when a percent of them is spoiled.
+func (y *Yield) goodAt(spoiled exact.Fraction) exact.Fraction {
+	return exact.Int(int64(y.Exposures)).Mul(exact.Int(100).Sub(spoiled).Percent())
+}
+
+// spoiledPercent is the percent of the exposures that is spoiled.
+func (y *Yield) spoiledPercent() exact.Fraction {
+	return exact.Int(100).Sub(y.Good.Quo(exact.Int(int64(y.Exposures))).Mul(exact.Int(100)))
 }
 
 // reelShape is the reel in the terms of package film.
@@ -67,6 +82,7 @@ func boxedYield(b *scenario.Boxed) (Yield, *Fault) {
 	case b.RollsPerPack < 1 || b.Exposures < 1:
 		return Yield{}, &Fault{FaultNoYield, "boxed", fmt.Sprintf("a pack of %d rolls with %d exposures gives nothing to shoot", b.RollsPerPack, b.Exposures)}
 	}
-	good := exact.Int(int64(b.RollsPerPack)).Mul(exact.Int(int64(b.Exposures)))
-	return Yield{Exposures: int(toInt64(good)), Good: good, Cassettes: b.RollsPerPack}, nil
+	all := exact.Int(int64(b.RollsPerPack)).Mul(exact.Int(int64(b.Exposures)))
+	y := Yield{Exposures: int(toInt64(all)), Cassettes: b.RollsPerPack}
+	return y, y.spoil(b.SpoiledPercent, "boxed.spoiled_percent")
 }

@@ -57,7 +57,7 @@ func TestCSVReadsBack(t *testing.T) {
 	}{
 		{1, "scenario", "'=1+1 | a\x1b[2Jb"}, {1, "offer", "'@SUM(A1) <b>*bold*</b>"}, {1, "is_baseline", "yes"},
 		{1, "saving", ""}, {2, "fault", "no rate between JPY and EUR"}, {2, "roll_total", ""}, {2, "landed", ""},
-		{3, "landed", "168.82"}, {3, "saving", "359.63"}, {3, "even_month", "7"},
+		{3, "landed", "168.82"}, {3, "saving", "374.35"}, {3, "even_month", "7"},
 		{5, "saving", "-35.17"}, {5, "even_month", ""}, {5, "roll_total", "25.518"},
 	} {
 		if got := at(test.row, test.column); got != test.want {

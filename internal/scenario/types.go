@@ -220,9 +220,10 @@ const (
 
 // Boxed says what one pack holds.
 type Boxed struct {
-	RollsPerPack int `toml:"rolls_per_pack" rule:"min=1" default:"1"`
-	Exposures    int `toml:"exposures" rule:"required,min=1"`
-	Extra        Extra
+	RollsPerPack   int     `toml:"rolls_per_pack" rule:"min=1" default:"1"`
+	Exposures      int     `toml:"exposures" rule:"required,min=1"`
+	SpoiledPercent Decimal `toml:"spoiled_percent" rule:"min=0,below=100"` // of old or doubtful film
+	Extra          Extra
 }
 
 // Range is how far an input may go, where the user knows better than 10 % up and down.

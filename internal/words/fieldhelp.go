@@ -109,8 +109,9 @@ var fieldHelps = map[string]string{
 	"offer.reel.spoiled_percent": "Exposures of a hundred that scratches, light or a mishap in loading spoil, such as 3. The good ones bear their cost.",
 	"offer.reel.remjet":          "Remjet is a black backing of soot on cinema film that spoils a lab's baths. Say yes if the film has it, and ask your lab first.",
 
-	"offer.boxed.rolls_per_pack": "Rolls you get for one price: 1 for a single roll, 5 for a pack of five.",
-	"offer.boxed.exposures":      "Exposures of one roll, as printed on its box, such as 36 or 24. Rolls of other lengths are compared by the exposure.",
+	"offer.boxed.rolls_per_pack":  "Rolls you get for one price: 1 for a single roll, 5 for a pack of five.",
+	"offer.boxed.exposures":       "Exposures of one roll, as printed on its box, such as 36 or 24. Rolls of other lengths are compared by the exposure.",
+	"offer.boxed.spoiled_percent": "Exposures of a hundred that are expected to be bad, such as 10 in old film. Fresh film has 0. The good ones bear their cost.",
 
 	"range.input": "The figure that may be higher or lower, such as offer.price or rate:USD/EUR. The tab What changes it tries it from low to high.",
 	"range.offer": "The way to buy the range is for, by its name. Left empty, it is for all of them.",

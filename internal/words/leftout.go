@@ -133,6 +133,7 @@ var fieldNames = map[string]string{
 	"boxed":                 "The pack",
 	"boxed.rolls_per_pack":  "Rolls in a pack",
 	"boxed.exposures":       "Exposures in each",
+	"boxed.spoiled_percent": "Lost to faults",
 	"shooting":              "The year's shooting",
 	"rolls_per_month":       "The year's shooting",
 	"loading":               "Loading",

@@ -18,7 +18,7 @@ func (ch *costChart) bars() {
 			ch.faulty(ch.left, r.y+ch.plan.height/2+4, ch.W-ch.left, words.NotComputed(r.offer.Fault), r.offer.Name, r.offer)
 			continue
 		}
-		if ch.axis.Min < 0 || r.low == r.high {
+		if ch.axis.low < 0 || r.low == r.high {
 			ch.box(Rect{math.Round(ch.x(0)), r.y, 1, ch.plan.height}, t.Muted)
 		}
 		ch.segments(r)

@@ -4,8 +4,6 @@ import (
 	"image/color"
 	"math"
 
-	"gonum.org/v1/plot"
-
 	"reelworth/internal/compare"
 	"reelworth/internal/palette"
 	"reelworth/internal/words"
@@ -28,7 +26,7 @@ type costChart struct {
 	parts  []words.CostPart
 	rows   []costRow
 	left   float64 // of the bars
-	axis   plot.Axis
+	axis   axis
 	length float64 // of the axis, pixels
 	plan   rowPlan
 }
@@ -141,7 +139,7 @@ func (ch *costChart) scale() {
 	if high-low <= 0 {
 		high = 1
 	}
-	ch.axis = plot.Axis{Min: low, Max: high, Scale: plot.LinearScale{}}
+	ch.axis = axis{low: low, high: high}
 	ch.length = ch.W - ch.left - label - 2*afterBar
 }
 
@@ -150,7 +148,7 @@ const afterBar = 8
 
 // x is where a value stands on the axis.
 func (ch *costChart) x(value float64) float64 {
-	return ch.left + ch.axis.Norm(value)*ch.length
+	return ch.left + ch.axis.share(value)*ch.length
 }
 
 // nameFace sets the chosen offer's name in bold.

@@ -3,8 +3,6 @@ package figure
 import (
 	"math"
 
-	"gonum.org/v1/plot"
-
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/words"
@@ -81,9 +79,9 @@ type flipChart struct {
 	labels  [2]string // what the offer and the other are called
 	pens    [2]pen
 	plot    Rect
-	x, y    plot.Axis
-	ticks   []plot.Tick // of the amounts
-	steps   []plot.Tick // of the input
+	x, y    axis
+	ticks   []tick // of the amounts
+	steps   []tick // of the input
 }
 
 // spot is a corner of both lines; two at one place are a jump.
@@ -182,33 +180,33 @@ func (ch *flipChart) lay(top, bottom float64) bool {
 	if high-low <= 0 {
 		high = low + float64(ticker.most)
 	}
-	ch.ticks = ticker.Ticks(low, high)
+	ch.ticks = ticker.ticks(low, high)
 	widest := 0.0
 	for _, t := range ch.ticks {
-		widest = max(widest, smallFace.width(t.Label))
+		widest = max(widest, smallFace.width(t.label))
 	}
-	ch.y = plot.Axis{Min: ch.ticks[0].Value, Max: ch.ticks[len(ch.ticks)-1].Value, Scale: plot.LinearScale{}}
-	ch.x = plot.Axis{Min: ch.path[0].x, Max: ch.path[len(ch.path)-1].x, Scale: plot.LinearScale{}}
-	if ch.x.Max <= ch.x.Min {
-		ch.x.Max = ch.x.Min + 1
+	ch.y = axis{low: ch.ticks[0].value, high: ch.ticks[len(ch.ticks)-1].value}
+	ch.x = axis{low: ch.path[0].x, high: ch.path[len(ch.path)-1].x}
+	if ch.x.high <= ch.x.low {
+		ch.x.high = ch.x.low + 1
 	}
 	left := math.Ceil(widest) + 8
 	right := max(endFace(0).width(ch.labels[0]), endFace(1).width(ch.labels[1]))
 	right = math.Ceil(min(right, mostLabel*ch.W)) + labelGap
 	ch.plot = Rect{X: left, Y: math.Round(top + ribbonRow), W: max(ch.W-left-right, 1), H: math.Round(room)}
-	ch.steps = plainTicks(ch.x.Min, ch.x.Max, int(ch.plot.W/64), ch.style.Locale)
+	ch.steps = plainTicks(ch.x.low, ch.x.high, int(ch.plot.W/64), ch.style.Locale)
 	return true
 }
 
 // px and py are where a value of the input and an amount stand.
-func (ch *flipChart) px(value float64) float64 { return ch.plot.X + ch.x.Norm(value)*ch.plot.W }
+func (ch *flipChart) px(value float64) float64 { return ch.plot.X + ch.x.share(value)*ch.plot.W }
 
 func (ch *flipChart) py(amount float64) float64 {
-	return ch.plot.bottom() - ch.y.Norm(amount)*ch.plot.H
+	return ch.plot.bottom() - ch.y.share(amount)*ch.plot.H
 }
 
 // within says whether a value of the input is drawn.
-func (ch *flipChart) within(value float64) bool { return value >= ch.x.Min && value <= ch.x.Max }
+func (ch *flipChart) within(value float64) bool { return value >= ch.x.low && value <= ch.x.high }
 
 // lines draws both; the dashes of the other stay to be seen where they are one.
 func (ch *flipChart) lines() {

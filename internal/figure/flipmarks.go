@@ -144,9 +144,9 @@ func (ch *flipChart) values() {
 	}
 	write(x, smallFace.fit(ch.say.Unit(), ch.W-x), 1)
 	for _, tick := range ch.steps {
-		ch.box(Rect{math.Round(ch.px(tick.Value)), ch.plot.bottom(), 1, 4}, t.Quiet)
-		if at := ch.px(tick.Value) - smallFace.width(tick.Label)/2; at >= 0 && at+smallFace.width(tick.Label) <= ch.W {
-			write(at, tick.Label, 5)
+		ch.box(Rect{math.Round(ch.px(tick.value)), ch.plot.bottom(), 1, 4}, t.Quiet)
+		if at := ch.px(tick.value) - smallFace.width(tick.label)/2; at >= 0 && at+smallFace.width(tick.label) <= ch.W {
+			write(at, tick.label, 5)
 		}
 	}
 }
@@ -176,7 +176,7 @@ func (ch *flipChart) turning(value float64) spot {
 			best, at = far, spot{r.to, r.end, r.end}
 		}
 	}
-	if best <= (ch.x.Max-ch.x.Min)/20 {
+	if best <= (ch.x.high-ch.x.low)/20 {
 		return at
 	}
 	for i := 1; i < len(ch.path); i++ {

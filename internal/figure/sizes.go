@@ -6,8 +6,6 @@ import (
 	"math"
 	"slices"
 
-	"gonum.org/v1/plot"
-
 	"reelworth/internal/compare"
 	"reelworth/internal/words"
 )
@@ -44,7 +42,7 @@ type sizesChart struct {
 	*sheet
 	sizesFinding
 	plot  Rect // where the bars are
-	axis  plot.Axis
+	axis  axis
 	rows  []sizeRow // under the bars
 	order []int     // of the sizes: those first that are labelled first
 }
@@ -111,7 +109,7 @@ func (ch *sizesChart) lay(top, bottom float64) bool {
 	if high-low <= 0 {
 		high = 1
 	}
-	ch.axis = plot.Axis{Min: low, Max: high, Scale: plot.LinearScale{}}
+	ch.axis = axis{low: low, high: high}
 	bottom -= 5 // letters below the last line
 	top += 2*sizeTags + sizeValue
 	if low < 0 {
@@ -130,7 +128,7 @@ func (ch *sizesChart) lay(top, bottom float64) bool {
 }
 
 func (ch *sizesChart) py(v float64) float64 {
-	return math.Round(ch.plot.bottom() - ch.axis.Norm(v)*ch.plot.H)
+	return math.Round(ch.plot.bottom() - ch.axis.share(v)*ch.plot.H)
 }
 
 // column is the width a size has, and middle where it stands.

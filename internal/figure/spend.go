@@ -3,8 +3,6 @@ package figure
 import (
 	"math"
 
-	"gonum.org/v1/plot"
-
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/words"
@@ -26,8 +24,8 @@ type spendChart struct {
 	lines  []spendLine
 	months int
 	plot   Rect // where the lines are
-	x, y   plot.Axis
-	ticks  []plot.Tick
+	x, y   axis
+	ticks  []tick
 }
 
 // spendLine is one offer's steps.
@@ -110,40 +108,40 @@ func (ch *spendChart) lay(top, bottom float64) {
 	if high-low <= 0 {
 		high = float64(ticker.most)
 	}
-	ch.ticks = ticker.Ticks(low, high)
+	ch.ticks = ticker.ticks(low, high)
 	widest := 0.0
 	for _, t := range ch.ticks {
-		widest = max(widest, smallFace.width(t.Label))
+		widest = max(widest, smallFace.width(t.label))
 	}
-	ch.y = plot.Axis{Min: ch.ticks[0].Value, Max: ch.ticks[len(ch.ticks)-1].Value, Scale: plot.LinearScale{}}
-	ch.x = plot.Axis{Min: 0, Max: float64(ch.months), Scale: plot.LinearScale{}}
+	ch.y = axis{low: ch.ticks[0].value, high: ch.ticks[len(ch.ticks)-1].value}
+	ch.x = axis{low: 0, high: float64(ch.months)}
 	left := math.Ceil(widest) + 8
 	ch.plot = Rect{X: left, Y: math.Round(top), W: ch.W - left - ch.labelWidth() - ch.gap(), H: math.Round(room)}
 }
 
 // px and py are where a month's start and an amount stand.
 func (ch *spendChart) px(month int) float64 {
-	return math.Round(ch.plot.X + ch.x.Norm(float64(month))*ch.plot.W)
+	return math.Round(ch.plot.X + ch.x.share(float64(month))*ch.plot.W)
 }
 
 func (ch *spendChart) py(amount float64) float64 {
-	return math.Round(ch.plot.bottom() - ch.y.Norm(amount)*ch.plot.H)
+	return math.Round(ch.plot.bottom() - ch.y.share(amount)*ch.plot.H)
 }
 
 // grid draws the amounts.
 func (ch *spendChart) grid() { ch.amountLines(ch.plot, ch.y, ch.ticks, ch.py) }
 
 // amountLines draws amounts as hairlines across a plot, with their labels left of it.
-func (s *sheet) amountLines(r Rect, axis plot.Axis, ticks []plot.Tick, py func(float64) float64) {
+func (s *sheet) amountLines(r Rect, along axis, ticks []tick, py func(float64) float64) {
 	t := s.style.Theme
 	for _, tick := range ticks {
-		y := py(tick.Value)
+		y := py(tick.value)
 		s.hairline(r.X, r.right(), y, t.Rule)
-		if box := textBox(smallFace, r.X-7-smallFace.width(tick.Label), y+4, tick.Label, t.Muted); s.clear(box.Rect) {
+		if box := textBox(smallFace, r.X-7-smallFace.width(tick.label), y+4, tick.label, t.Muted); s.clear(box.Rect) {
 			s.texts = append(s.texts, box)
 		}
 	}
-	if axis.Min < 0 && axis.Max >= 0 {
+	if along.low < 0 && along.high >= 0 {
 		s.hairline(r.X, r.right(), py(0), t.Muted)
 	}
 }

@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"gonum.org/v1/plot"
-
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/words"
@@ -51,7 +49,7 @@ type swingsChart struct {
 	rows    []swingRow
 	largest exact.Fraction // of all savings, by size
 	today   float64
-	axis    plot.Axis
+	axis    axis
 	bars    Rect // where the bars are
 	pitch   float64
 	above   bool // names stand above the bars, not beside them
@@ -136,7 +134,7 @@ func (ch *swingsChart) collect() {
 	if high-low <= 0 {
 		high = low + 1
 	}
-	ch.axis = plot.Axis{Min: low, Max: high, Scale: plot.LinearScale{}}
+	ch.axis = axis{low: low, high: high}
 }
 
 func (ch *swingsChart) end(w *compare.Swing, x, saving exact.Fraction) swingEnd {
@@ -244,10 +242,10 @@ func (ch *swingsChart) endWidth(e *swingEnd) float64 {
 var swingFace = face{bold: true, size: 11.5}
 
 func (ch *swingsChart) px(saving float64) float64 {
-	return math.Round(ch.bars.X + ch.axis.Norm(saving)*ch.bars.W)
+	return math.Round(ch.bars.X + ch.axis.share(saving)*ch.bars.W)
 }
 
-func (ch *swingsChart) hasZero() bool { return ch.axis.Min <= 0 && ch.axis.Max >= 0 }
+func (ch *swingsChart) hasZero() bool { return ch.axis.low <= 0 && ch.axis.high >= 0 }
 
 // marks draws the line of no saving, and today's.
 func (ch *swingsChart) marks() {

@@ -4,13 +4,12 @@ import (
 	"math"
 
 	"github.com/shopspring/decimal"
-	"gonum.org/v1/plot"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 )
 
-// amounts is a plot.Ticker for money: steps of 1, 2, 2.5 or 5 times a power of ten,
+// amounts is how an axis of money is labelled: steps of 1, 2, 2.5 or 5 times a power of ten,
 // never finer than the currency's minor unit, and labels with no more places than
 // their step needs.
 type amounts struct {
@@ -19,23 +18,21 @@ type amounts struct {
 	locale money.Locale
 }
 
-var _ plot.Ticker = amounts{}
-
-// Ticks are the labelled steps from the one at or below min to the one at or above max.
-func (a amounts) Ticks(low, high float64) []plot.Tick {
+// ticks are the labelled steps from the one at or below min to the one at or above max.
+func (a amounts) ticks(low, high float64) []tick {
 	step, places := a.step(high - low)
 	first, last := int64(math.Floor(low/step+1e-9)), int64(math.Ceil(high/step-1e-9))
 	if last <= first {
 		last = first + 1
 	}
 	if last-first > 200 { // values beyond what a float tells apart
-		return []plot.Tick{{Value: low}, {Value: high}}
+		return []tick{{value: low}, {value: high}}
 	}
-	var ticks []plot.Tick
+	var ticks []tick
 	unit := exact.FromDecimal(decimal.NewFromFloat(step).Round(int32(a.digits)))
 	for i := first; i <= last; i++ {
 		value := exact.Int(i).Mul(unit)
-		ticks = append(ticks, plot.Tick{Value: value.Float(), Label: a.locale.Number(value, places)})
+		ticks = append(ticks, tick{value: value.Float(), label: a.locale.Number(value, places)})
 	}
 	return ticks
 }
@@ -75,7 +72,7 @@ func digitsOf(currency string) int {
 
 // plainTicks are labelled steps of a plain number between low and high, at most most,
 // with the places their step needs.
-func plainTicks(low, high float64, most int, l money.Locale) []plot.Tick {
+func plainTicks(low, high float64, most int, l money.Locale) []tick {
 	span := high - low
 	if !(span > 0) {
 		return nil
@@ -85,9 +82,9 @@ func plainTicks(low, high float64, most int, l money.Locale) []plot.Tick {
 	for a.digits > 0 && isWhole(step*math.Pow10(a.digits-1)) {
 		a.digits--
 	}
-	var ticks []plot.Tick
-	for _, t := range a.Ticks(low, high) {
-		if t.Label != "" && t.Value >= low-span*1e-9 && t.Value <= high+span*1e-9 {
+	var ticks []tick
+	for _, t := range a.ticks(low, high) {
+		if t.label != "" && t.value >= low-span*1e-9 && t.value <= high+span*1e-9 {
 			ticks = append(ticks, t)
 		}
 	}

@@ -6,7 +6,6 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"gonum.org/v1/plot"
 	"pgregory.net/rapid"
 )
 
@@ -24,8 +23,8 @@ func TestAmountsOnTheAxisAreRound(t *testing.T) {
 		{0.004, 5, 3, []string{"0.000", "0.001", "0.002", "0.003", "0.004"}},
 	} {
 		var got []string
-		for _, tick := range (amounts{most: c.most, digits: c.digits, locale: "en"}).Ticks(0, c.high) {
-			got = append(got, tick.Label)
+		for _, tick := range (amounts{most: c.most, digits: c.digits, locale: "en"}).ticks(0, c.high) {
+			got = append(got, tick.label)
 		}
 		if !slices.Equal(got, c.want) {
 			t.Errorf("up to %v: %q, want %q", c.high, got, c.want)
@@ -38,8 +37,8 @@ func TestTheAxisCoversItsAmountsInFewSteps(t *testing.T) {
 		low := -rapid.Float64Range(0, 1e9).Draw(t, "below zero")
 		high := rapid.Float64Range(0.01, 1e9).Draw(t, "above zero")
 		a := amounts{most: rapid.IntRange(1, 8).Draw(t, "steps"), digits: rapid.IntRange(0, 3).Draw(t, "digits"), locale: "en"}
-		ticks := a.Ticks(low, high)
-		first, last := ticks[0].Value, ticks[len(ticks)-1].Value
+		ticks := a.ticks(low, high)
+		first, last := ticks[0].value, ticks[len(ticks)-1].value
 		slack := 1e-6 * (high - low)
 		if first > low+slack || last < high-slack {
 			t.Fatalf("%v to %v does not cover %v to %v", first, last, low, high)
@@ -47,12 +46,12 @@ func TestTheAxisCoversItsAmountsInFewSteps(t *testing.T) {
 		if len(ticks) > a.most+3 { // the steps, the ends, and one more either side
 			t.Fatalf("%d ticks for %d steps", len(ticks), a.most)
 		}
-		if !slices.ContainsFunc(ticks, func(k plot.Tick) bool { return k.Value == 0 }) {
+		if !slices.ContainsFunc(ticks, func(k tick) bool { return k.value == 0 }) {
 			t.Fatalf("no tick at zero: %v", ticks)
 		}
 		for _, k := range ticks {
-			if minor := k.Value * math.Pow10(a.digits); math.Abs(minor-math.Round(minor)) > 1e-3 {
-				t.Fatalf("%v cannot be paid with %d digits", k.Value, a.digits)
+			if minor := k.value * math.Pow10(a.digits); math.Abs(minor-math.Round(minor)) > 1e-3 {
+				t.Fatalf("%v cannot be paid with %d digits", k.value, a.digits)
 			}
 		}
 	})

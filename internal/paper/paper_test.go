@@ -2,7 +2,6 @@ package paper
 
 import (
 	"bytes"
-	"compress/zlib"
 	"fmt"
 	"image"
 	"image/color"
@@ -10,10 +9,7 @@ import (
 	"io"
 	"math"
 	"os"
-	"os/exec"
-	"path/filepath"
 	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -22,6 +18,7 @@ import (
 	"pgregory.net/rapid"
 
 	"reelworth/assets"
+	"reelworth/internal/paper/papertest"
 )
 
 var black = color.NRGBA{A: 255}
@@ -37,40 +34,13 @@ func written(t *testing.T, about About, pages ...*Page) []byte {
 	return b.Bytes()
 }
 
-// run asks a program of another house about a PDF; "IN" and "OUT" stand for files.
-func run(t *testing.T, pdf []byte, program string, args ...string) (said, out string) {
-	t.Helper()
-	if _, err := exec.LookPath(program); err != nil {
-		if os.Getenv("CI") == "true" {
-			t.Fatalf("%s is missing", program)
-		}
-		t.Skipf("%s is not installed", program)
-	}
-	dir := t.TempDir()
-	in, out := filepath.Join(dir, "in.pdf"), filepath.Join(dir, "out")
-	if err := os.WriteFile(in, pdf, 0o600); err != nil {
-		t.Fatal(err)
-	}
-	for i, a := range args {
-		args[i] = map[string]string{"IN": in, "OUT": out}[a]
-		if args[i] == "" {
-			args[i] = a
-		}
-	}
-	text, err := exec.Command(program, args...).CombinedOutput()
-	if err != nil {
-		t.Fatalf("%s: %v: %s", program, err, text)
-	}
-	return string(text), out
-}
-
 func TestTextIsSelectableInAnyLetter(t *testing.T) {
 	said := []string{"€ 14.80, grün, Łódź, Žižkov, œuvre", "Ωmega, Москва, ½ × 36", "bold: € ü Ł"}
 	p := NewPage(A4)
 	p.Text(20, 30, body(11), said[0], black)
 	p.Text(20, 40, body(11), said[1], black)
 	p.Text(20, 50, Face{Bold: true, Size: 11}, said[2], black)
-	text, _ := run(t, written(t, About{}, p), "pdftotext", "-layout", "IN", "-")
+	text := papertest.Text(t, written(t, About{}, p))
 	for _, want := range said {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is not in %q", want, text)
@@ -90,13 +60,13 @@ func TestLackingLettersAreBoxes(t *testing.T) {
 	}
 	p := NewPage(A4)
 	p.Text(20, 30, body(11), name, black)
-	text, _ := run(t, written(t, About{}, p), "pdftotext", "-layout", "IN", "-")
+	text := papertest.Text(t, written(t, About{}, p))
 	if want := "Reel 東 of □"; !strings.Contains(text, want) {
 		t.Errorf("%q is not in %q", want, text)
 	}
 	alone := NewPage(Size{"", 20, 20})
 	alone.Text(5, 10, body(20), "東", black)
-	_, out := run(t, written(t, About{}, alone), "pdftoppm", "-png", "-r", "72", "-singlefile", "IN", "OUT")
+	_, out := papertest.Run(t, written(t, About{}, alone), "pdftoppm", "-png", "-r", "72", "-singlefile", "IN", "OUT")
 	f, err := os.Open(out + ".png")
 	if err != nil {
 		t.Fatal(err)
@@ -146,54 +116,30 @@ func TestWidthsAgreeWithTheWriter(t *testing.T) {
 func TestLengthsAreTrue(t *testing.T) {
 	p := NewPage(Letter)
 	p.Line(20, 50, 120, 50, 0.5, black)
-	content := stream(t, written(t, About{}, p))
-	m := regexp.MustCompile(`([\d.]+) ([\d.]+) m\s+([\d.]+) ([\d.]+) l`).FindStringSubmatch(content)
-	if m == nil {
-		t.Fatalf("no line in %q", content)
+	lines := papertest.Lines(t, written(t, About{}, p))
+	if len(lines) != 1 {
+		t.Fatalf("lines %v", lines)
 	}
-	number := func(i int) float64 {
-		v, err := strconv.ParseFloat(m[i], 64)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return v
-	}
-	if got, want := number(3)-number(1), 100/25.4*72; math.Abs(got-want) > 0.011 {
+	if got, want := lines[0].X1-lines[0].X0, 100/25.4*72; math.Abs(got-want) > 0.011 {
 		t.Errorf("100 mm are %.3f pt, want %.3f", got, want)
 	}
-	if got, want := number(2), (279.4-50)/25.4*72; math.Abs(got-want) > 0.006 {
+	if got, want := lines[0].Y0, (279.4-50)/25.4*72; math.Abs(got-want) > 0.006 {
 		t.Errorf("the line is at %.3f pt, want %.3f", got, want)
 	}
-	if regexp.MustCompile(`[12] J`).MatchString(content) {
+	if content := papertest.Content(t, written(t, About{}, p)); regexp.MustCompile(`[12] J`).MatchString(content) {
 		t.Errorf("the pen's ends stand out: %q", content)
 	}
-	info, _ := run(t, written(t, About{}, p), "pdfinfo", "IN")
+	info, _ := papertest.Run(t, written(t, About{}, p), "pdfinfo", "IN")
 	if !strings.Contains(info, "612 x 792 pts (letter)") {
 		t.Errorf("the sheet is no Letter:\n%s", info)
 	}
-}
-
-// stream is the content of a PDF's first page, unpacked.
-func stream(t *testing.T, pdf []byte) string {
-	t.Helper()
-	_, rest, _ := bytes.Cut(pdf, []byte("stream\n"))
-	packed, _, _ := bytes.Cut(rest, []byte("\nendstream"))
-	r, err := zlib.NewReader(bytes.NewReader(packed))
-	if err != nil {
-		t.Fatal(err)
-	}
-	text, err := io.ReadAll(r)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return string(text)
 }
 
 func TestPDFSaysWhatItIs(t *testing.T) {
 	p := NewPage(A4)
 	p.Text(20, 30, body(11), "one", black)
 	about := About{Title: "Étiquettes, Łódź", Language: "de-CH", Program: "Reelworth 1", Made: time.Date(2027, 1, 31, 0, 0, 0, 0, time.UTC)}
-	info, _ := run(t, written(t, about, p, NewPage(A4)), "pdfinfo", "-isodates", "IN")
+	info, _ := papertest.Run(t, written(t, about, p, NewPage(A4)), "pdfinfo", "-isodates", "IN")
 	for _, want := range []string{about.Title, "Reelworth 1", "2027-01-31", "Pages:           2", "(A4)"} {
 		if !strings.Contains(info, want) {
 			t.Errorf("%q is not in\n%s", want, info)
@@ -202,7 +148,7 @@ func TestPDFSaysWhatItIs(t *testing.T) {
 	if !bytes.Contains(written(t, about, p), []byte("/Lang (de-CH)")) {
 		t.Error("the PDF does not say its language")
 	}
-	fonts, _ := run(t, written(t, about, p), "pdffonts", "IN")
+	fonts, _ := papertest.Run(t, written(t, about, p), "pdffonts", "IN")
 	if !regexp.MustCompile(`(?m)^utf8notosans\s.*\syes (yes|no)\s+yes\s`).MatchString(fonts) {
 		t.Errorf("the typeface is not embedded with its letters:\n%s", fonts)
 	}
@@ -288,7 +234,7 @@ func TestPictureIsWhatPrints(t *testing.T) {
 	curve.Quad(65, 15, 85, 35)
 	curve.Cube(70, 40, 60, 45, 55, 35)
 	p.Stroke(curve, 0.6, []float64{2, 1}, black)
-	_, out := run(t, written(t, About{}, p), "pdftoppm", "-png", "-r", "120", "-singlefile", "IN", "OUT")
+	_, out := papertest.Run(t, written(t, About{}, p), "pdftoppm", "-png", "-r", "120", "-singlefile", "IN", "OUT")
 	f, err := os.Open(out + ".png")
 	if err != nil {
 		t.Fatal(err)

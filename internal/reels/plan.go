@@ -17,8 +17,9 @@ type PlannedWish struct {
 	Cassettes  int64          // for which there is film
 	RollLength exact.Fraction // mm
 	Wound      exact.Fraction // mm that a cassette takes: more than the roll by the counter's step
-	Counts     int64
-	Counted    bool // there is a counter
+	// Counts is what to turn the counter to: Rounds of the dial, then Rest.
+	Counts, Rounds, Rest int64
+	Counted              bool // there is a counter
 }
 
 // Plan is how wishes divide what is left of a reel.
@@ -38,6 +39,7 @@ func CutPlan(h *film.InHand, left exact.Fraction, wishes []Wish) Plan {
 	for _, w := range wishes {
 		d := PlannedWish{Wish: w, RollLength: h.RollLength(w.Exposures), Wound: h.Wound(w.Exposures)}
 		d.Counts, d.Counted = h.Counter.Counts(d.RollLength)
+		d.Rounds, d.Rest = h.Counter.Rounds(d.Counts)
 		d.Cassettes, _ = fill(rest, d.Wound)
 		if w.Asked > 0 {
 			d.Cassettes = min(d.Cassettes, w.Asked)

@@ -7,11 +7,12 @@ const module = "reelworth"
 // so that data flows one way and each part can be understood by what is under it.
 // A new package gets a line here, and a sentence in DEVELOPERS.md.
 var floors = map[string]int{
-	"assets":           0, // typeface, icon
-	"internal/exact":   0, // fractions
-	"internal/palette": 0, // colours
-	"internal/version": 0, // which Reelworth this is
-	"internal/walls":   0, // this
+	"assets":                   0, // typeface, icon
+	"internal/exact":           0, // fractions
+	"internal/palette":         0, // colours
+	"internal/version":         0, // which Reelworth this is
+	"internal/walls":           0, // this
+	"internal/paper/papertest": 0, // other houses' readers of PDF, for tests
 
 	"internal/film":     1, // how a reel divides
 	"internal/money":    1, // currencies, quotes, numbers by locale
@@ -32,6 +33,7 @@ var floors = map[string]int{
 	"internal/words": 5, // every sentence
 
 	"internal/figure": 6, // drawings
+	"internal/prints": 6, // what is printed at the loader
 	"internal/report": 6, // tables
 
 	// The window's own rooms; the numbers leave space for floors below.

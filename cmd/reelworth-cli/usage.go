@@ -23,12 +23,12 @@ type command struct {
 // commands are all commands by name; order is how the overview lists them.
 var (
 	commands map[string]command
-	order    = []string{"compare", "summary", "history", "rates", "chart", "check"}
+	order    = []string{"compare", "summary", "history", "side-by-side", "rates", "chart", "check"}
 )
 
 func init() {
 	commands = map[string]command{}
-	for _, cmd := range []command{compareCommand(), summaryCommand(), historyCommand(), ratesCommand(), chartCommand(), checkCommand()} {
+	for _, cmd := range []command{compareCommand(), summaryCommand(), historyCommand(), sideBySideCommand(), ratesCommand(), chartCommand(), checkCommand()} {
 		commands[cmd.name] = cmd
 	}
 }

@@ -126,24 +126,33 @@ func (g *gatherer) addDeveloping(t *terms, o *scenario.Offer) (fault *Fault) {
 }
 
 func (g *gatherer) addRate(t *terms, o *scenario.Offer) *Fault {
-	route, err := g.book.Route(o.Currency, g.s.Home)
-	var none *money.NoRate
-	switch {
-	case errors.As(err, &none):
-		return &Fault{FaultNoRate, "currency", err.Error()}
-	case err != nil:
-		return badInput("rate", err.Error())
-	}
-	for _, step := range route {
-		if f := g.spoilt.rates[step.Index]; f != nil {
-			return f
-		}
-		if step.Quote.Equals.Sign() <= 0 {
-			return badInput("rate", fmt.Sprintf("the rate from %s to %s is not above 0", step.Quote.One, step.Quote.In))
-		}
+	route, fault := g.route(o.Currency, g.s.Home)
+	if fault != nil {
+		return fault
 	}
 	t.route, t.rate = route, route.Convert(exact.Int(1))
 	return nil
+}
+
+// route is the way from one currency to another by quotes that are sound.
+func (g *gatherer) route(from, to string) (money.Route, *Fault) {
+	route, err := g.book.Route(from, to)
+	var none *money.NoRate
+	switch {
+	case errors.As(err, &none):
+		return nil, &Fault{FaultNoRate, "currency", err.Error()}
+	case err != nil:
+		return nil, badInput("rate", err.Error())
+	}
+	for _, step := range route {
+		if f := g.spoilt.rates[step.Index]; f != nil {
+			return nil, f
+		}
+		if step.Quote.Equals.Sign() <= 0 {
+			return nil, badInput("rate", fmt.Sprintf("the rate from %s to %s is not above 0", step.Quote.One, step.Quote.In))
+		}
+	}
+	return route, nil
 }
 
 func addYield(t *terms, o *scenario.Offer) (fault *Fault) {

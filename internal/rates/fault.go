@@ -34,6 +34,18 @@ const (
 	FaultEnvelope FaultCode = "envelope"  // Text: the outermost element of another kind of XML
 )
 
+// The faults of a fetch, beside those of the file that is sent.
+const (
+	FaultOffline   FaultCode = "offline"   // the server cannot be reached
+	FaultSlow      FaultCode = "slow"      // it took too long
+	FaultBroken    FaultCode = "broken"    // the answer broke off
+	FaultStatus    FaultCode = "status"    // Text: what the server answers in place of the file, "404 Not Found"
+	FaultPlain     FaultCode = "plain"     // it would have gone on without HTTPS
+	FaultElsewhere FaultCode = "elsewhere" // Text: the other host it was sent to
+	FaultRedirects FaultCode = "redirects" // it was sent on too often
+	FaultUntrusted FaultCode = "untrusted" // the server could not prove who it is
+)
+
 // Error is the fault for a programmer; package words says it to a person.
 func (f *Fault) Error() string {
 	text := "rates: " + string(f.Code)

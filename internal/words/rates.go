@@ -61,6 +61,45 @@ func ratesFault(f *rates.Fault) (wrong, remedy string) {
 	return "it could not be read", bankFile
 }
 
+// FetchFault says in one sentence why nothing new was fetched, and which rates stay in
+// use: those of kept, nil for none.
+func FetchFault(f *rates.Fault, kept *rates.File) string {
+	stay := "there are no earlier rates to use"
+	if kept != nil {
+		stay = "the rates of " + Day(kept.Newest().Date()) + " stay in use"
+	}
+	return capital(fetchFault(f)) + "; " + stay + "."
+}
+
+func fetchFault(f *rates.Fault) string {
+	const most = rates.MaxBytes >> 20
+	switch f.Code {
+	case rates.FaultOffline:
+		return "the bank cannot be reached, so you may be offline"
+	case rates.FaultSlow:
+		return "the bank took too long to answer"
+	case rates.FaultBroken:
+		return "the bank's answer broke off half-way"
+	case rates.FaultStatus:
+		return fmt.Sprintf("the bank answered %q in place of the rates", f.Text)
+	case rates.FaultPlain:
+		return "the bank's address led to one without HTTPS, which was not asked"
+	case rates.FaultElsewhere:
+		return fmt.Sprintf("the bank's address led to another one, %s, which was not asked", f.Text)
+	case rates.FaultRedirects:
+		return "the bank's address led from one to the next without end"
+	case rates.FaultUntrusted:
+		return "the server at the bank's address could not prove that it is the bank's"
+	case rates.FaultTooLarge:
+		return fmt.Sprintf("the bank's answer is larger than %d MiB and was not read", most)
+	}
+	wrong, _ := ratesFault(f)
+	if f.Line > 0 {
+		wrong = fmt.Sprintf("line %d: %s", f.Line, wrong)
+	}
+	return "what the bank sent cannot be used (" + wrong + ")"
+}
+
 // NoRatesOn says that a file has no day of that date, with the last one before.
 func NoRatesOn(f *rates.File, date scenario.Date) string {
 	if place := f.Place(date); place > 0 {

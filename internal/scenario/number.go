@@ -73,7 +73,7 @@ func spell(d Decimal) string { return d.StringFixed(max(0, -d.Exponent())) }
 
 // sameSpelling says whether two numbers are equal and typed with as many places.
 func sameSpelling(a, b Decimal) bool {
-	return a.Cmp(b) == 0 && max(0, -a.Exponent()) == max(0, -b.Exponent())
+	return max(0, -a.Exponent()) == max(0, -b.Exponent()) && a.Cmp(b) == 0
 }
 
 // unset says whether nobody has given d a value, not even "0".

@@ -1,228 +1,217 @@
 package scenario
 
 import (
-	"bytes"
 	"fmt"
 	"maps"
 	"reflect"
 	"slices"
 	"strconv"
-	"unicode/utf8"
+	"strings"
+
+	"reelworth/internal/tomltext"
 )
 
 // Write is a file in its canonical form: every table's keys in a fixed order, tables
 // inside one another indented, keys that only say their default left out. Numbers
 // keep the places they were typed with.
-func Write(f File) []byte {
-	w := writer{}
-	f.Schema = Schema
-	w.table(tableOf(reflect.TypeFor[File]()), reflect.ValueOf(&f).Elem(), "", 0)
-	return w.Bytes()
+func Write(f File) []byte { return tomltext.Write(treeOf(&f, false)) }
+
+// Update is a file's text, changed where f says something else than the text does:
+// comments, blanks, order, unknown keys and what could not be read stay where they are.
+// Where that cannot be done it is the canonical form, and inPlace is false.
+func Update(text []byte, f File) (out []byte, inPlace bool) {
+	r := Inspect(text)
+	if r.File.Schema != Schema || len(r.Faults) > 0 && r.Faults[0].Path == "file" {
+		return Write(f), false
+	}
+	now := treeOf(&f, true)
+	edited, err := tomltext.Edit(string(text), treeOf(&r.File, true), now)
+	if err != nil {
+		return tomltext.Write(now), false
+	}
+	if edited == string(text) {
+		return text, true
+	}
+	if again := Inspect([]byte(edited)); !tomltext.Same(treeOf(&again.File, true), now) {
+		return tomltext.Write(now), false
+	}
+	return []byte(edited), true
 }
 
-type writer struct{ bytes.Buffer }
+// treeOf is a file as tables of text: all that it says, or only what is worth writing.
+func treeOf(f *File, all bool) *tomltext.Table {
+	g := *f
+	g.Schema = Schema
+	return tableOf(reflect.TypeFor[File]()).tree(reflect.ValueOf(&g).Elem(), all)
+}
 
-// table writes a table's own keys, then those of no known name, then its tables.
-func (w *writer) table(t *table, v reflect.Value, path string, indent int) {
+// tree is a table as text: its own keys, then those of no known name, then its tables.
+func (t *table) tree(v reflect.Value, all bool) *tomltext.Table {
+	extra := v.Field(t.extra).Interface().(Extra)
+	pairs := make([]tomltext.Pair, 0, len(t.fields)+len(extra))
 	for i := range t.fields {
 		f := &t.fields[i]
-		if f.table == nil && f.worthWriting(v) {
-			w.assign(f.key, indent)
-			w.value(f, v.Field(f.index))
-			w.WriteByte('\n')
+		if f.table != nil {
+			continue
+		}
+		if worth := f.worthWriting(v); worth || all {
+			pairs = append(pairs, f.pair(v, !worth))
 		}
 	}
-	extra := v.Field(t.extra).Interface().(Extra)
-	for _, k := range slices.Sorted(maps.Keys(extra)) {
-		w.assign(k, indent)
-		w.anything(extra[k])
-		w.WriteByte('\n')
+	if len(extra) > 0 {
+		for _, k := range slices.Sorted(maps.Keys(extra)) {
+			pairs = append(pairs, tomltext.Pair{Key: k, Value: anything(extra[k])})
+		}
 	}
 	for i := range t.fields {
 		if f := &t.fields[i]; f.table != nil {
-			w.tables(f, v.Field(f.index), path, indent)
+			pairs = append(pairs, f.tables(v.Field(f.index), all))
 		}
 	}
+	if !all {
+		return &tomltext.Table{Pairs: pairs}
+	}
+	return &tomltext.Table{Name: t.title(v), Pairs: pairs}
 }
 
-func (w *writer) tables(f *field, v reflect.Value, path string, indent int) {
-	if path != "" {
-		path, indent = path+".", indent+2
+// title tells a table from the others of a list: its name, or else its first texts, as
+// "USD, EUR" for a rate.
+func (t *table) title(v reflect.Value) string {
+	var texts []string
+	for i := range t.fields {
+		f := &t.fields[i]
+		if f.key == "name" {
+			return v.Field(f.index).String()
+		}
+		if f.form == formText && (f.rule.Required || f.key == "offer") {
+			texts = append(texts, v.Field(f.index).String())
+		}
 	}
-	path += f.key
+	return strings.Join(texts, ", ")
+}
+
+// pair is a key of table v that holds no table.
+func (f *field) pair(v reflect.Value, implied bool) tomltext.Pair {
+	p := tomltext.Pair{Key: f.key, Implied: implied}
+	if !f.saysNothing(v) {
+		p.Value = spelling(f, v.Field(f.index))
+	}
+	return p
+}
+
+// saysNothing says whether a field of table v has no value that could be written.
+func (f *field) saysNothing(v reflect.Value) bool {
+	fv := v.Field(f.index)
+	switch f.form {
+	case formNumber:
+		return f.rule.RequiredFor != "" && unset(*fv.Addr().Interface().(*Decimal))
+	case formMaybe:
+		return !fv.Addr().Interface().(*Maybe).Set
+	case formMonth:
+		return *fv.Addr().Interface().(*Month) == Month{}
+	case formDate:
+		return *fv.Addr().Interface().(*Date) == Date{}
+	}
+	return false
+}
+
+// tables is a key that holds tables.
+func (f *field) tables(v reflect.Value, all bool) tomltext.Pair {
+	p := tomltext.Pair{Key: f.key}
 	switch f.form {
 	case formTable:
-		start := w.Len()
-		w.header("["+path+"]", indent)
-		empty := w.Len()
-		w.table(f.table, v, path, indent)
-		if w.Len() == empty {
-			w.Truncate(start)
-		}
+		t := f.table.tree(v, all)
+		p.Value, p.Implied = t, saysNothing(t)
 	case formPointer:
 		if !v.IsNil() {
-			w.header("["+path+"]", indent)
-			w.table(f.table, v.Elem(), path, indent)
+			p.Value = f.table.tree(v.Elem(), all)
 		}
 	case formTables:
-		for i := range v.Len() {
-			w.header("[["+path+"]]", indent)
-			w.table(f.table, v.Index(i), path, indent)
+		list := make(tomltext.Tables, v.Len())
+		for i := range list {
+			list[i] = f.table.tree(v.Index(i), all)
 		}
+		p.Value, p.Implied = list, len(list) == 0
 	}
+	return p
 }
 
-func (w *writer) header(text string, indent int) {
-	w.WriteByte('\n')
-	w.indent(indent)
-	w.WriteString(text)
-	w.WriteByte('\n')
-}
-
-const spaces = "                "
-
-func (w *writer) indent(n int) { w.WriteString(spaces[:n]) }
-
-func (w *writer) assign(k string, indent int) {
-	w.indent(indent)
-	w.key(k)
-	w.WriteString(" = ")
-}
-
-func (w *writer) key(k string) {
-	bare := k != ""
-	for _, c := range []byte(k) {
-		bare = bare && (c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_' || c == '-')
-	}
-	if bare {
-		w.WriteString(k)
-	} else {
-		w.text(k)
-	}
+// saysNothing says whether a table says no more than if it were missing.
+func saysNothing(t *tomltext.Table) bool {
+	return !slices.ContainsFunc(t.Pairs, func(p tomltext.Pair) bool { return p.Value != nil && !p.Implied })
 }
 
 // worthWriting says whether a field of table v says more than its default, or must
 // be there.
 func (f *field) worthWriting(v reflect.Value) bool {
+	if f.saysNothing(v) {
+		return false
+	}
 	fv := v.Field(f.index)
+	other := false
 	switch f.form {
 	case formNumber:
-		d := *fv.Addr().Interface().(*Decimal)
-		if unset(d) && f.rule.RequiredFor != "" {
-			return false
-		}
-		if !sameSpelling(d, *f.defaultValue.Addr().Interface().(*Decimal)) {
-			return true
-		}
-	case formMaybe:
-		return fv.Addr().Interface().(*Maybe).Set
-	case formNumbers:
-		return true
-	case formMonth:
-		if *fv.Addr().Interface().(*Month) == (Month{}) {
-			return false
-		}
-		return true
-	case formDate:
-		return *fv.Addr().Interface().(*Date) != Date{}
+		other = !sameSpelling(*fv.Addr().Interface().(*Decimal), *f.defaultValue.Addr().Interface().(*Decimal))
+	case formMaybe, formNumbers, formMonth, formDate:
+		other = true
 	case formText:
-		if fv.String() != f.defaultValue.String() {
-			return true
-		}
+		other = fv.String() != f.defaultValue.String()
 	case formWhole:
-		if fv.Int() != f.defaultValue.Int() {
-			return true
-		}
+		other = fv.Int() != f.defaultValue.Int()
 	case formTruth:
-		return fv.Bool() != f.defaultValue.Bool()
+		other = fv.Bool() != f.defaultValue.Bool()
 	}
-	return f.mustBeIn(v)
+	return other || f.mustBeIn(v)
 }
 
-func (w *writer) value(f *field, v reflect.Value) {
+// spelling is a value as TOML spells it.
+func spelling(f *field, v reflect.Value) tomltext.Value {
 	switch f.form {
 	case formText:
-		w.text(v.String())
+		return tomltext.Text(v.String())
 	case formWhole:
-		w.Write(strconv.AppendInt(w.AvailableBuffer(), v.Int(), 10))
+		return tomltext.Plain(strconv.FormatInt(v.Int(), 10))
 	case formTruth:
-		w.Write(strconv.AppendBool(w.AvailableBuffer(), v.Bool()))
+		return tomltext.Plain(strconv.FormatBool(v.Bool()))
 	case formNumber:
-		w.number(*v.Addr().Interface().(*Decimal))
+		return numeral(*v.Addr().Interface().(*Decimal))
 	case formMaybe:
-		w.number(v.Addr().Interface().(*Maybe).Decimal)
+		return numeral(v.Addr().Interface().(*Maybe).Decimal)
 	case formNumbers:
+		list := make(tomltext.List, v.Len())
 		for i, d := range v.Addr().Interface().(*[12]Decimal) {
-			w.WriteString([]string{"[", ", "}[min(i, 1)])
-			w.number(d)
+			list[i] = numeral(d)
 		}
-		w.WriteByte(']')
+		return list
 	case formMonth:
-		w.text(v.Interface().(Month).String())
+		return tomltext.Text(v.Interface().(Month).String())
 	case formDate:
-		w.WriteString(v.Interface().(Date).String())
+		return tomltext.Plain(v.Interface().(Date).String())
 	}
+	return nil
 }
 
-func (w *writer) number(d Decimal) {
-	w.WriteByte('"')
-	w.WriteString(spell(d))
-	w.WriteByte('"')
-}
+func numeral(d Decimal) tomltext.Plain { return tomltext.Plain(`"` + spell(d) + `"`) }
 
-// anything writes what Extra holds; tables inline.
-func (w *writer) anything(v any) {
+// anything is what Extra holds; tables in braces.
+func anything(v any) tomltext.Value {
 	switch x := v.(type) {
 	case string:
-		w.text(x)
+		return tomltext.Text(x)
 	case Verbatim:
-		w.WriteString(string(x))
+		return tomltext.Plain(x)
 	case []any:
-		w.WriteByte('[')
+		list := make(tomltext.List, len(x))
 		for i, e := range x {
-			if i > 0 {
-				w.WriteString(", ")
-			}
-			w.anything(e)
+			list[i] = anything(e)
 		}
-		w.WriteByte(']')
+		return list
 	case map[string]any:
-		w.WriteByte('{')
-		for i, k := range slices.Sorted(maps.Keys(x)) {
-			if i > 0 {
-				w.WriteString(", ")
-			}
-			w.key(k)
-			w.WriteString(" = ")
-			w.anything(x[k])
+		pairs := make(tomltext.Inline, 0, len(x))
+		for _, k := range slices.Sorted(maps.Keys(x)) {
+			pairs = append(pairs, tomltext.Pair{Key: k, Value: anything(x[k])})
 		}
-		w.WriteByte('}')
-	default:
-		w.text(fmt.Sprint(x)) // Read puts nothing else there
+		return pairs
 	}
-}
-
-// text writes a TOML basic string. What is no UTF-8 becomes U+FFFD.
-func (w *writer) text(s string) {
-	w.WriteByte('"')
-	for _, r := range s {
-		switch {
-		case r == '"' || r == '\\':
-			w.WriteByte('\\')
-			w.WriteRune(r)
-		case r == '\n':
-			w.WriteString(`\n`)
-		case r == '\t':
-			w.WriteString(`\t`)
-		case r == '\r':
-			w.WriteString(`\r`)
-		case r < ' ' || r == 0x7f:
-			fmt.Fprintf(w, `\u%04X`, r)
-		case r < utf8.RuneSelf:
-			w.WriteByte(byte(r))
-		default:
-			w.WriteRune(r)
-		}
-	}
-	w.WriteByte('"')
+	return tomltext.Text(fmt.Sprint(v)) // Read puts nothing else there
 }

@@ -9,7 +9,8 @@ type statement struct {
 	braced  bool  // it stands in braces
 	heading bool  // it is a header
 
-	whole span // with the comments above it and on its line; of statements in lines
+	whole span   // with the comments above it and on its line; of statements in lines
+	block *block // likewise
 }
 
 // record is where the statements of a file stand, for who wants to change them. A nil

@@ -1,0 +1,200 @@
+package scenario
+
+import (
+	"bytes"
+	"fmt"
+	"reflect"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// number gives every table of a list a number of its own, in an unknown key, by which
+// it is known again however it is changed.
+func number(f *File) {
+	n := 0
+	next := func(e *Extra) {
+		n++
+		if *e == nil {
+			*e = Extra{}
+		}
+		(*e)[numbered] = Verbatim(fmt.Sprint(n))
+	}
+	equipment := func(list []Equipment) {
+		for i := range list {
+			next(&list[i].Extra)
+		}
+	}
+	for i := range f.Scenarios {
+		s := &f.Scenarios[i]
+		next(&s.Extra)
+		for j := range s.Rates {
+			next(&s.Rates[j].Extra)
+		}
+		for j := range s.Offers {
+			next(&s.Offers[j].Extra)
+		}
+		for j := range s.Ranges {
+			next(&s.Ranges[j].Extra)
+		}
+		equipment(s.Loading.Equipment)
+		for j := range s.Developing {
+			next(&s.Developing[j].Extra)
+			equipment(s.Developing[j].Equipment)
+		}
+	}
+}
+
+// said is what a file says, key by key, by the numbers of its tables.
+func said(f File) map[[2]string]string {
+	m := map[[2]string]string{}
+	var walk func(t *table, v reflect.Value, in, path string)
+	walk = func(t *table, v reflect.Value, in, path string) {
+		if n, ok := v.Field(t.extra).Interface().(Extra)[numbered]; ok {
+			in, path = string(n.(Verbatim)), ""
+		}
+		m[[2]string{in, path}] = "is there"
+		for i := range t.fields {
+			f := &t.fields[i]
+			fv := v.Field(f.index)
+			switch f.form {
+			case formTable:
+				walk(f.table, fv, in, join(path, f.key))
+			case formPointer:
+				if !fv.IsNil() {
+					walk(f.table, fv.Elem(), in, join(path, f.key))
+				}
+			case formTables:
+				for j := range fv.Len() {
+					walk(f.table, fv.Index(j), in, join(path, f.key))
+				}
+			default:
+				if !f.saysNothing(v) {
+					m[[2]string{in, join(path, f.key)}] = fmt.Sprint(spelling(f, fv))
+				}
+			}
+		}
+		for k, e := range v.Field(t.extra).Interface().(Extra) {
+			m[[2]string{in, join(path, k)}] = fmt.Sprint(e)
+		}
+	}
+	walk(tableOf(reflect.TypeFor[File]()), reflect.ValueOf(&f).Elem(), "", "")
+	return m
+}
+
+// edited is a file after some changes that a window could make. It says whether
+// anything was taken away.
+func edited(t *rapid.T, f File) (g File, removed bool) {
+	g = f
+	g.Scenarios = nil
+	for _, s := range f.Scenarios {
+		g.Scenarios = append(g.Scenarios, s.Clone())
+	}
+	for range rapid.IntRange(1, 5).Draw(t, "changes") {
+		i := rapid.IntRange(0, len(g.Scenarios)-1).Draw(t, "scenario")
+		s := &g.Scenarios[i]
+		switch rapid.IntRange(0, 9).Draw(t, "change") {
+		case 0:
+			s.Name = "renamed " + fmt.Sprint(len(s.Name))
+		case 1:
+			o := &s.Offers[rapid.IntRange(0, len(s.Offers)-1).Draw(t, "offer")]
+			o.Price, o.Shipping = anyNumber(t, "price"), anyNumber(t, "shipping")
+			o.FreeShippingFrom = Maybe{}
+			removed = true
+		case 2:
+			s.Shooting.RollsPerMonth[rapid.IntRange(0, 11).Draw(t, "month")] = anyNumber(t, "rolls")
+			s.Border.TaxOnShipping, s.Loading.CassetteLoads = rapid.Bool().Draw(t, "tax"), 7
+		case 3:
+			o := NewOffer(s, rapid.SampledFrom([]Kind{KindReel, KindBoxed}).Draw(t, "kind"))
+			s.Offers = slicesInsert(t, s.Offers, o)
+		case 4:
+			if len(s.Offers) > 1 {
+				s.Offers = slicesRemove(t, s.Offers)
+				removed = true
+			}
+		case 5:
+			s.Offers = rapid.Permutation(s.Offers).Draw(t, "offers")
+		case 6:
+			s.Rates = rapid.Permutation(s.Rates).Draw(t, "rates")
+			if len(s.Rates) > 0 && rapid.Bool().Draw(t, "remove") {
+				s.Rates = slicesRemove(t, s.Rates)
+				removed = true
+			}
+		case 7:
+			s.Rates = slicesInsert(t, s.Rates, Rate{One: "CAD", Equals: anyNumber(t, "rate"), In: "AUD"})
+			s.Loading.Equipment = slicesInsert(t, s.Loading.Equipment, NewEquipment())
+		case 8:
+			if len(g.Scenarios) > 1 {
+				g.Scenarios = slicesRemove(t, g.Scenarios)
+				removed = true
+			}
+		case 9:
+			n := New("another", "EUR", Month{2027, 1})
+			g.Scenarios = slicesInsert(t, g.Scenarios, n)
+			g.Scenarios = rapid.Permutation(g.Scenarios).Draw(t, "scenarios")
+		}
+	}
+	return g, removed
+}
+
+func slicesInsert[T any](t *rapid.T, list []T, e T) []T {
+	i := rapid.IntRange(0, len(list)).Draw(t, "at")
+	return append(list[:i:i], append([]T{e}, list[i:]...)...)
+}
+
+func slicesRemove[T any](t *rapid.T, list []T) []T {
+	i := rapid.IntRange(0, len(list)-1).Draw(t, "removed")
+	return append(list[:i:i], list[i+1:]...)
+}
+
+func TestSavingKeepsEverythingThatDidNotChange(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := anyFile(t)
+		number(&f)
+		text, comments := styled(t, f)
+		read := Inspect([]byte(text))
+		if d := same(reflect.ValueOf(f), reflect.ValueOf(read.File), "file"); d != "" || len(read.Faults) > 0 {
+			t.Fatalf("the styled text is wrong: %s %v\n%s", d, read.Faults, text)
+		}
+		if out, inPlace := Update([]byte(text), f); string(out) != text || !inPlace {
+			t.Fatalf("saved without a change:\n%s\n%s", text, out)
+		}
+		g, removed := edited(t, f)
+		out, inPlace := Update([]byte(text), g)
+		if !inPlace {
+			t.Fatalf("not in place: %s", debugUpdate(text, g))
+		}
+		again, _ := Read(out)
+		if d := same(reflect.ValueOf(g), reflect.ValueOf(again), "file"); d != "" {
+			t.Fatalf("%s is not what was saved:\n%s\n%s", d, text, out)
+		}
+		if second, inPlace := Update(out, g); !inPlace || !bytes.Equal(out, second) {
+			t.Fatalf("saved again:\n%s\n%s", out, second)
+		}
+		was, now := said(f), said(g)
+		lines := strings.Split(string(out), "\n")
+		for _, c := range comments {
+			n := strings.Count(string(out), c.text)
+			at := [2]string{c.table, c.key}
+			before, after := was[at], now[at]
+			switch {
+			case n > 1:
+				t.Fatalf("%s is there %d times:\n%s\n%s", c.text, n, text, out)
+			case n == 0 && !removed, n == 0 && after != "" && !c.loose:
+				t.Fatalf("%s of %q is lost:\n%s\n\n%s", c.text, at, text, out)
+			case c.line != "" && before != "" && before == after && !strings.Contains(c.line, "\n") && !hasLine(lines, c.line):
+				t.Fatalf("the line %q was changed:\n%s\n\n%s", c.line, text, out)
+			}
+		}
+	})
+}
+
+func hasLine(lines []string, line string) bool {
+	for _, l := range lines {
+		if strings.TrimPrefix(strings.TrimSuffix(l, "\r"), "\ufeff") == line {
+			return true
+		}
+	}
+	return false
+}

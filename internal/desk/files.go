@@ -132,18 +132,12 @@ func (d *Desk) showColumns() {
 	}
 }
 
-// save writes the work to its file, asking for one where it has none, and for leave
-// where something would be lost. then runs after it is saved.
+// save writes the work to its file, asking for one where it has none. then runs after it
+// is saved.
 func (d *Desk) save(then func()) {
 	doc := d.session.doc
 	if doc == nil || doc.Path == "" {
 		d.askSaveAs(then)
-		return
-	}
-	if doc.Loses().Comments {
-		name := filepath.Base(doc.Path)
-		d.dialogs.Confirm("Save without the comments?", "Comments in "+name+" are not kept when it is saved. "+
-			"The file as it was stays beside it as "+name+".bak.", "Save", func() { d.write(d.session, doc.Path, library.Options{}, then) })
 		return
 	}
 	d.write(d.session, doc.Path, library.Options{}, then)

@@ -186,20 +186,6 @@ func TestUndoAfterSavingIsKept(t *testing.T) {
 	}
 }
 
-func TestSavingAsTheSameFileAsksAboutComments(t *testing.T) {
-	h := open(t)
-	path := write(t, "# mine\n"+string(scenario.Write(scenario.Demo())))
-	h.Open(path)
-	h.Settle()
-	h.mustType(t, "offer[3].price", "99")
-	h.Settle()
-	h.askSaveAs(nil)
-	h.press(t, "Save")
-	if !h.View().Asking || !strings.Contains(string(read(t, path)), "# mine") {
-		t.Error("the comments went unasked")
-	}
-}
-
 func TestOrderSizeComesBack(t *testing.T) {
 	h := open(t)
 	h.Page(pageSizes)

@@ -22,10 +22,12 @@ type Document struct {
 	File    scenario.File
 	Faults  []scenario.Fault
 	Notices []scenario.Notice
-	// HadComments says that the file on disk has comments.
-	HadComments bool
+	// Rewritten says that the last save could not change the text in place and wrote it
+	// anew, without its comments; the .bak has them.
+	Rewritten bool
 
-	unread bool // no scenario of the file on disk could be read
+	text   []byte // as it was read or last saved
+	unread bool   // no scenario of it could be read
 	stamp  stamp
 	disk   disk
 }
@@ -58,24 +60,13 @@ func Open(path string) (*Document, error) {
 	r := scenario.Inspect(data)
 	return &Document{
 		Path: full, File: r.File, Faults: r.Faults, Notices: r.Notices,
-		HadComments: scenario.HasComments(data), unread: len(r.File.Scenarios) == 0, stamp: st, disk: realDisk{},
+		text: data, unread: len(r.File.Scenarios) == 0, stamp: st, disk: realDisk{},
 	}, nil
 }
 
-// Loss is what saving over the file would lose; the person is to be asked first.
-type Loss struct {
-	Comments bool // all of them
-	Faults   bool // what could not be read, because it was wrong
-	// Everything says that not one scenario could be read: the file is no TOML, or of
-	// a newer program.
-	Everything bool
-}
-
-// Loses says what saving over the file as it was read would lose. The .bak keeps it.
-func (d *Document) Loses() Loss {
-	wrong := len(d.Faults) > 0
-	return Loss{Comments: d.HadComments, Faults: wrong, Everything: wrong && d.unread}
-}
+// Unreadable says that not one scenario of the file could be read: it is no TOML, or of
+// a newer program. Saving over it would lose everything in it; the .bak keeps it.
+func (d *Document) Unreadable() bool { return d.unread && len(d.Faults) > 0 }
 
 // Changed says whether the file on disk is no longer what was read or last saved. It
 // reads the file only where its size or time differ. A new document never changes.

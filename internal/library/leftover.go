@@ -176,7 +176,7 @@ func (l Leftover) Document() *Document {
 	}
 	r := scenario.Inspect(data)
 	d.Faults, d.Notices = r.Faults, r.Notices
-	d.HadComments, d.unread = scenario.HasComments(data), len(r.File.Scenarios) == 0
+	d.text, d.unread = data, len(r.File.Scenarios) == 0
 	if now.same(l.opened) || l.OnDisk == HoldsWork {
 		d.stamp = now
 	}

@@ -73,10 +73,12 @@ func TestWorkWithoutAFile(t *testing.T) {
 	}
 }
 
-func TestTakingWorkUpStillAsksAboutComments(t *testing.T) {
+func TestWorkTakenUpIsSavedWithTheCommentsOfItsFile(t *testing.T) {
 	d := saved(t, []byte("# mine\n"+string(one)))
-	if l := onlyOne(t, crashed(t, d, titled("two"))); !l.Document().Loses().Comments {
-		t.Error("saving it would lose the comments unasked")
+	l := onlyOne(t, crashed(t, d, titled("two")))
+	doc := l.Document()
+	if err := doc.Save(doc.File, Options{}); err != nil || read(t, d.Path) != "# mine\n"+string(two) {
+		t.Error(err, read(t, d.Path))
 	}
 }
 

@@ -215,30 +215,32 @@ func TestOpeningWhatIsNoScenarioFile(t *testing.T) {
 	}
 }
 
-func TestFaultsAndCommentsAreTold(t *testing.T) {
-	d := saved(t, []byte("# mine\n"+strings.Replace(string(one), `"14.80"`, `14.80`, 1)))
-	if l := d.Loses(); !l.Comments || !l.Faults || len(d.Faults) != 1 || d.Faults[0].Line < 10 {
-		t.Error(d.Faults, l)
+func TestCommentsAndWhatCouldNotBeReadStay(t *testing.T) {
+	text := "# mine\n" + strings.Replace(string(one), `"14.80"`, `14.80 # bare`, 1)
+	d := saved(t, []byte(text))
+	if len(d.Faults) != 1 || d.Faults[0].Line < 10 || d.Unreadable() {
+		t.Error(d.Faults)
 	}
-	if err := d.Save(d.File, Options{}); err != nil {
+	f := d.File
+	f.Scenarios = []scenario.Scenario{f.Scenarios[0].Clone()}
+	f.Scenarios[0].Name = "two"
+	if err := d.Save(f, Options{}); err != nil {
 		t.Fatal(err)
 	}
-	if l := d.Loses(); l.Comments {
-		t.Error("the comments are gone now")
-	}
-	if !strings.Contains(read(t, d.Path+".bak"), "# mine") {
-		t.Error("the .bak has no comments")
-	}
-	if l := saved(t, one).Loses(); l != (Loss{}) {
-		t.Error(l)
+	if read(t, d.Path) != strings.Replace(text, `name = "one"`, `name = "two"`, 1) || d.Rewritten {
+		t.Error(read(t, d.Path))
 	}
 	for _, text := range []string{"schema = 2\n[[scenario]]\nname = 1", "schema = ["} {
-		if l := saved(t, []byte(text)).Loses(); !l.Everything || !l.Faults || l.Comments {
-			t.Error(text, l)
+		d := saved(t, []byte(text))
+		if !d.Unreadable() {
+			t.Error(text)
+		}
+		if err := d.Save(titled("one"), Options{}); err != nil || !d.Rewritten || read(t, d.Path) != string(one) {
+			t.Error(err, read(t, d.Path))
 		}
 	}
 	d = saved(t, []byte(strings.Replace(string(one), "units = 2", "unit = 2", 1)))
-	if len(d.Notices) != 1 || len(d.Faults) != 0 || d.Loses() != (Loss{}) {
+	if len(d.Notices) != 1 || len(d.Faults) != 0 || d.Unreadable() {
 		t.Error(d.Notices, d.Faults)
 	}
 }

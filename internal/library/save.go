@@ -53,7 +53,7 @@ func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
 
 // save writes f to path unless allowed objects to what is there now.
 func (d *Document) save(path string, f scenario.File, o Options, allowed func(now stamp) error) error {
-	data := scenario.Write(f)
+	data, inPlace := scenario.Update(d.text, f)
 	if len(data) > MaxBytes {
 		return &Problem{Path: path, Wrong: fmt.Sprintf("saved, the file would be larger than %d MiB and could not be opened again", MaxBytes>>20),
 			Remedy: "move some scenarios to another file"}
@@ -89,6 +89,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 		return problem("saved", path, err)
 	}
 	d.settle(path, f, data, info)
+	d.Rewritten = !inPlace
 	return nil
 }
 
@@ -97,7 +98,7 @@ func (d *Document) settle(path string, f scenario.File, data []byte, info fs.Fil
 	d.Path, d.File, d.stamp = path, f, stampOf(data, info)
 	r := scenario.Inspect(data)
 	d.Faults, d.Notices = r.Faults, r.Notices
-	d.HadComments, d.unread = false, len(r.File.Scenarios) == 0
+	d.text, d.unread = data, len(r.File.Scenarios) == 0
 }
 
 func (d *Document) on() disk {

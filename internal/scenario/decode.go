@@ -170,9 +170,3 @@ func remedyFor(message string) string {
 	}
 	return `write key = "value", one to a line, with text in quotation marks`
 }
-
-// HasComments says whether a TOML text has comments, which saving loses.
-func HasComments(data []byte) bool {
-	l, _, _ := tomltext.Scan(string(data), "")
-	return l.Comments
-}

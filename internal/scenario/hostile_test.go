@@ -121,6 +121,7 @@ func FuzzRead(f *testing.F) {
 		if len(r.Faults) == 0 {
 			roundTrips(t, r.File)
 		}
+		updates(t, data, r.File)
 		for _, fault := range r.Faults {
 			if fault.Line < 1 || fault.Wrong == "" || fault.Remedy == "" || strings.ContainsAny(fault.Error(), "\n\r") {
 				t.Errorf("%q", fault.Report("file"))
@@ -136,6 +137,27 @@ func FuzzRead(f *testing.F) {
 			samePieces(t, string(utf8Text))
 		}
 	})
+}
+
+// updates holds that whatever a file says, a change to it is saved, and that no change is
+// none.
+func updates(t *testing.T, data []byte, f File) {
+	if len(f.Scenarios) == 0 || f.Schema != Schema {
+		return
+	}
+	if out, inPlace := Update(data, f); inPlace && !bytes.Equal(out, data) {
+		t.Errorf("saved without a change:\n%q\n%q", data, out)
+	}
+	g := f
+	s := f.Scenarios[0].Clone()
+	s.Name, s.Months, s.Border.TaxPercent = s.Name+" 2", 7, decimal.New(19, 0)
+	s.Offers = append(s.Offers, NewOffer(&s, KindReel))
+	g.Scenarios = append([]Scenario{s}, f.Scenarios[1:]...)
+	out, _ := Update(data, g)
+	again, _ := Read(out)
+	if d := same(reflect.ValueOf(g), reflect.ValueOf(again), "file"); d != "" && len(s.Offers) <= MaxOffers {
+		t.Errorf("%s differ:\n%q\n%q", d, data, out)
+	}
 }
 
 // samePieces holds that reading a file piece by piece gives what reading it whole gives.

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
 
@@ -163,7 +164,7 @@ func TestSavingKeepsEverythingThatDidNotChange(t *testing.T) {
 		g, removed := edited(t, f)
 		out, inPlace := Update([]byte(text), g)
 		if !inPlace {
-			t.Fatalf("not in place: %s", debugUpdate(text, g))
+			t.Fatalf("not in place:\n%s\n\nto be\n\n%s", text, Write(g))
 		}
 		again, _ := Read(out)
 		if d := same(reflect.ValueOf(g), reflect.ValueOf(again), "file"); d != "" {
@@ -197,4 +198,136 @@ func hasLine(lines []string, line string) bool {
 		}
 	}
 	return false
+}
+
+// A file as people write them, and what saving makes of some changes to it, by hand.
+func TestAChangeInAFileWithComments(t *testing.T) {
+	const before = `# My year.
+schema = 1 # the only one
+
+# Quayside, all prices from September
+[[scenario]]
+name = "Quayside" # by the water
+home = "EUR"
+first_month = "2027-01"
+baseline = "Boxed"
+  months   =  12
+colour = "blue" # not known
+
+[scenario.shooting]
+rolls_per_month = [
+  "1", # January
+  2, 2, 2, 2, 2,
+  2, 2, 2, 2, 2,
+  "3", # December
+]
+
+[[scenario.rate]] # dollars
+one = "USD"
+equals = "0.92"
+in = "EUR"
+
+# loose, about the offers
+
+# The reel of the corner shop
+[[scenario.offer]]
+name = "Reel"   # long
+kind = "reel"
+currency = "EUR"
+# paid in cash
+price = "100.00" # with tax
+reel = { length = "100", length_unit = 'ft', exposures = 36 } # inline
+
+[[scenario.offer]]
+name = "Boxed"
+kind = "boxed"
+currency = "EUR"
+price = 9
+boxed.exposures = 36 # dotted
+
+# the end`
+	const after = `# My year.
+schema = 1 # the only one
+
+# Quayside, all prices from September
+[[scenario]]
+name = "Harbour" # by the water
+home = "EUR"
+first_month = "2027-01"
+baseline = "Boxed"
+  months   =  24
+colour = "blue" # not known
+
+[scenario.shooting]
+rolls_per_month = [
+  "9", # January
+  2, 2, 2, 2, 2,
+  2, 2, 2, 2, 2,
+  "3", # December
+]
+
+[scenario.border]
+tax_percent = "19"
+
+# loose, about the offers
+
+[[scenario.offer]]
+name = "Boxed"
+kind = "boxed"
+currency = "EUR"
+price = 9
+shipping = "3"
+boxed.exposures = 36 # dotted
+boxed.rolls_per_pack = 3
+
+# The reel of the corner shop
+[[scenario.offer]]
+name = "Reel"   # long
+kind = "reel"
+currency = "EUR"
+# paid in cash
+price = "101" # with tax
+units = 3
+reel = { length = "100", length_unit = 'ft', exposures = 36, spoiled_percent = "5" } # inline
+
+[[scenario.offer]]
+name = "New boxed film"
+kind = "boxed"
+currency = "EUR"
+price = "10.00"
+import = "none"
+
+[scenario.offer.boxed]
+exposures = 36
+
+# the end`
+	f, faults := Read([]byte(before))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	d := func(s string) Decimal { return decimal.RequireFromString(s) }
+	s := f.Scenarios[0].Clone()
+	s.Months, s.Name, s.Shooting.RollsPerMonth[0], s.Border.TaxPercent, s.Rates = 24, "Harbour", d("9"), d("19"), nil
+	s.Offers[0].Price, s.Offers[0].Units, s.Offers[0].Reel.SpoiledPercent = d("101"), 3, d("5")
+	s.Offers[1].Boxed.RollsPerPack, s.Offers[1].Shipping = 3, d("3")
+	s.Offers = []Offer{s.Offers[1], s.Offers[0], NewOffer(&s, KindBoxed)}
+	f.Scenarios[0] = s
+	if out, inPlace := Update([]byte(before), f); string(out) != after || !inPlace {
+		t.Errorf("%s", out)
+	}
+	crlf := func(s string) string { return strings.ReplaceAll(s, "\n", "\r\n") }
+	if out, inPlace := Update([]byte(crlf(before)), f); string(out) != crlf(after) || !inPlace {
+		t.Errorf("with CRLF: %q", out)
+	}
+}
+
+func TestWhatCannotBeChangedInPlaceIsWrittenAnew(t *testing.T) {
+	for _, text := range []string{"schema = [", "schema = 2\n[[scenario]]\n", "\x00"} {
+		if out, inPlace := Update([]byte(text), Demo()); inPlace || !bytes.Equal(out, Write(Demo())) {
+			t.Errorf("%q: %t\n%s", text, inPlace, out)
+		}
+	}
+	if out, inPlace := Update(nil, Demo()); !inPlace || !bytes.Equal(out, Write(Demo())) {
+		t.Errorf("a new file: %t\n%s", inPlace, out)
+	}
 }

@@ -20,6 +20,9 @@ func Write(f File) []byte { return tomltext.Write(treeOf(&f, false)) }
 // comments, blanks, order, unknown keys and what could not be read stay where they are.
 // Where that cannot be done it is the canonical form, and inPlace is false.
 func Update(text []byte, f File) (out []byte, inPlace bool) {
+	if len(text) == 0 {
+		return Write(f), true
+	}
 	r := Inspect(text)
 	if r.File.Schema != Schema || len(r.Faults) > 0 && r.Faults[0].Path == "file" {
 		return Write(f), false

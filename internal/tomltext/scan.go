@@ -53,9 +53,8 @@ var ErrSyntax = errors.New("this is no TOML")
 
 // Layout is where everything in a file stands.
 type Layout struct {
-	Root     *Node
-	Comments bool
-	Cuts     []Cut // empty where the file must be read in one piece
+	Root *Node
+	Cuts []Cut // empty where the file must be read in one piece
 }
 
 // Cut is the start of a header at which a file may be read piece by piece.

@@ -192,7 +192,6 @@ func (s *scanner) blank(lines bool) bool {
 }
 
 func (s *scanner) comment() {
-	s.Comments = true
 	n := strings.IndexByte(s.text[s.pos:], '\n')
 	if n < 0 {
 		n = len(s.text) - s.pos

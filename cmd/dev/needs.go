@@ -87,6 +87,8 @@ var readerNeeds = []need{
 		packages: map[manager]string{apt: "librsvg2-bin", dnf: "librsvg2-tools", pacman: "librsvg", brew: "librsvg"}},
 	{what: "pdftotext and pdftoppm, readers of PDF", programs: []string{"pdftotext"},
 		packages: map[manager]string{apt: "poppler-utils", dnf: "poppler-utils", pacman: "poppler", brew: "poppler"}},
+	{what: "Gnumeric's ssconvert, a spreadsheet program", programs: []string{"ssconvert"},
+		packages: map[manager]string{apt: "gnumeric", dnf: "gnumeric", pacman: "gnumeric", brew: "gnumeric"}},
 }
 
 // needsOn gives the build needs that apply to an operating system: macOS and

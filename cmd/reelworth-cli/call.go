@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -14,6 +15,7 @@ import (
 
 // call is a command's arguments, taken apart.
 type call struct {
+	command  string
 	file     string
 	scenario string // "" for none named
 	named    bool   // a scenario was named
@@ -24,6 +26,7 @@ type call struct {
 	out      string
 	scale    string
 	theme    string
+	paper    string
 	locale   money.Locale
 	today    scenario.Date
 	ceiling  scenario.Decimal // percent
@@ -37,7 +40,7 @@ var errHelp = errors.New("help")
 // parse takes arguments apart; flags may stand before and after the file, as "--name
 // value" or "--name=value", with one dash or two. After "--" nothing is a flag.
 func (cmd command) parse(args []string, today scenario.Date) (call, error) {
-	c := call{today: today, locale: money.English}
+	c := call{command: cmd.name, today: today, locale: money.English}
 	for _, f := range cmd.flags {
 		if f.first != "" {
 			if err := f.set(&c, f.first); err != nil {
@@ -128,6 +131,17 @@ func oneOf(name string, words []string, at func(c *call) *string) func(*call, st
 func setScenario(c *call, value string) error {
 	c.scenario, c.named = value, true
 	return nil
+}
+
+// outEnding is a setter for a file to write, by its ending.
+func outEnding(ending string) func(*call, string) error {
+	return func(c *call, value string) error {
+		if !strings.EqualFold(filepath.Ext(value), ending) {
+			return fmt.Errorf("--out takes a file ending in %s, not %q", ending, value)
+		}
+		c.out = value
+		return nil
+	}
 }
 
 func setToday(c *call, value string) error {

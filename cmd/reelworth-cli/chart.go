@@ -15,8 +15,6 @@ import (
 )
 
 func chartCommand() command {
-	only := scenarioFlag
-	only.help = "the scenario to draw; needed where the file has several"
 	return command{
 		name:  "chart",
 		short: "draw what a roll costs, or the spending month by month",
@@ -25,7 +23,7 @@ func chartCommand() command {
 			"moves it; order-size is what buying several at once comes to. The file's ending says the format:\n" +
 			".png, .svg or .pdf. The file is written as a whole or not at all.",
 		flags: []flagSpec{
-			only,
+			oneScenarioFlag,
 			{name: "figure", value: "CHART", help: strings.Join(allFigures(), ", "), required: true,
 				set: oneOf("figure", allFigures(), func(c *call) *string { return &c.figure })},
 			{name: "offer", value: "NAME", help: "the offer to stress; the best reel unless said",
@@ -60,23 +58,12 @@ func chartFormat(path string) string {
 }
 
 func doChart(c call, s stage) int {
-	src, err := open(c, s)
-	if err != nil {
-		s.complain("%v", err)
-		return statusInput
-	}
-	if n := len(src.File.Scenarios); !c.named && n > 1 {
-		return commands["chart"].refuse(s, fmt.Errorf("--scenario is needed, %s has %d: %s", src.name, n, src.names()))
-	}
-	places, status := chosen(src, c, s)
-	if status != statusFine {
+	src, place, status := single(c, s)
+	if place < 0 {
 		return status
 	}
-	if len(places) == 0 {
-		return src.report(s, nil)
-	}
-	status = src.report(s, places)
-	comparison := src.compare(places[0], c.today)
+	status = src.report(s, []int{place})
+	comparison := src.compare(place, c.today)
 	if comparison.Find(comparison.Verdict.Reel) == nil && comparison.Find(comparison.Verdict.Boxed) == nil {
 		s.complain("reelworth-cli: no chart of %q: none of its offers could be computed", comparison.Scenario.Name)
 		for _, text := range words.LeftOut(&comparison) {
@@ -93,7 +80,7 @@ func doChart(c call, s stage) int {
 		s.complain("reelworth-cli: %v", err)
 		return statusInput
 	}
-	err = writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) })
+	err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) })
 	if err != nil {
 		s.complain("%v", err)
 		return statusCall

@@ -146,6 +146,27 @@ func (src source) names() string {
 	return listed(quoted, "and")
 }
 
+// single opens the file of a call about one scenario and gives that one's place; −1
+// where there is none, with the status that makes.
+func single(c call, s stage) (src source, place, status int) {
+	src, err := open(c, s)
+	if err != nil {
+		s.complain("%v", err)
+		return src, -1, statusInput
+	}
+	if n := len(src.File.Scenarios); !c.named && n > 1 {
+		return src, -1, commands[c.command].refuse(s, fmt.Errorf("--scenario is needed, %s has %d: %s", src.name, n, src.names()))
+	}
+	places, status := chosen(src, c, s)
+	if status != statusFine {
+		return src, -1, status
+	}
+	if len(places) == 0 {
+		return src, -1, src.report(s, nil)
+	}
+	return src, places[0], statusFine
+}
+
 // compare computes the scenario at place i.
 func (src source) compare(i int, today scenario.Date) compare.Comparison {
 	return compare.Compare(src.File.Scenarios[i], src.faultsOf(i), today)

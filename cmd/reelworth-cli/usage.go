@@ -23,13 +23,24 @@ type command struct {
 // commands are all commands by name; order is how the overview lists them.
 var (
 	commands map[string]command
-	order    = []string{"compare", "summary", "history", "side-by-side", "rates", "chart", "check"}
+	order    []string
 )
 
 func init() {
 	commands = map[string]command{}
-	for _, cmd := range []command{compareCommand(), summaryCommand(), historyCommand(), sideBySideCommand(), ratesCommand(), chartCommand(), checkCommand()} {
+	for _, cmd := range []command{
+		compareCommand(),
+		summaryCommand(),
+		historyCommand(),
+		sideBySideCommand(),
+		ratesCommand(),
+		chartCommand(),
+		reportCommand(),
+		spreadsheetCommand(),
+		checkCommand(),
+	} {
 		commands[cmd.name] = cmd
+		order = append(order, cmd.name)
 	}
 }
 
@@ -119,6 +130,8 @@ func columnHelp() string {
 // The flags that several commands take.
 var (
 	scenarioFlag = flagSpec{name: "scenario", value: "NAME", help: "only the scenario of that name", set: setScenario}
-	todayFlag    = flagSpec{name: "today", value: "YYYY-MM-DD", help: "the day to judge the age of rates by (today)", set: setToday}
-	localeFlag   = flagSpec{name: "locale", value: "TAG", help: "how to write numbers: en, de, fr, es, pt, pl, sv, de-CH, ja", first: "en", set: setLocale}
+	// oneScenarioFlag is for commands that make one file of one scenario.
+	oneScenarioFlag = flagSpec{name: "scenario", value: "NAME", help: "the scenario to show; needed where the file has several", set: setScenario}
+	todayFlag       = flagSpec{name: "today", value: "YYYY-MM-DD", help: "the day to judge the age of rates by (today)", set: setToday}
+	localeFlag      = flagSpec{name: "locale", value: "TAG", help: "how to write numbers: en, de, fr, es, pt, pl, sv, de-CH, ja", first: "en", set: setLocale}
 )

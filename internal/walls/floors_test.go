@@ -32,9 +32,12 @@ var floors = map[string]int{
 
 	"internal/words": 5, // every sentence
 
-	"internal/figure": 6, // drawings
-	"internal/prints": 6, // what is printed at the loader
-	"internal/report": 6, // tables
+	"internal/figure":   6, // drawings
+	"internal/prints":   6, // what is printed at the loader
+	"internal/report":   6, // tables
+	"internal/workbook": 6, // a spreadsheet to follow
+
+	"internal/handout": 7, // a comparison on two printed pages
 
 	// The window's own rooms; the numbers leave space for floors below.
 	"internal/desk/kit":     20, // widgets
@@ -74,6 +77,8 @@ var rooms = []room{
 		why: "what draws plots there brings twelve typefaces along, 4 MB of every program"},
 	{tree: "codeberg.org/go-pdf", in: []string{"internal/paper"},
 		why: "one package prints"},
+	{tree: "github.com/xuri/excelize", in: []string{"internal/workbook"}, tests: true,
+		why: "one package writes spreadsheets"},
 	{tree: "net/url", in: []string{"internal", "cmd"},
 		why: "it only takes addresses apart"},
 	{tree: "net", in: []string{"internal/rates"},

@@ -24,9 +24,6 @@ func HandoutTitle(c *compare.Comparison, l money.Locale) string {
 	return c.Scenario.Name + ": " + Verdict(c, l).Text
 }
 
-// PageOf is at the foot of a page: "page 1 of 2".
-func PageOf(page, of int) string { return fmt.Sprintf("page %d of %d", page, of) }
-
 // More says that so many things are not named: "3 more".
 func More(n int) string { return fmt.Sprintf("%d more", n) }
 

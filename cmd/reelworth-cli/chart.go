@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"io"
@@ -20,9 +21,11 @@ func chartCommand() command {
 		short: "draw what a roll costs, or the spending month by month",
 		long: "Draw a chart of a scenario into a file: cost-per-roll is what a roll costs, part by part; spend\n" +
 			"is the cash spent month by month; flip is where the answer turns; swings is how far each figure\n" +
-			"moves it; order-size is what buying several at once comes to. The file's ending says the format:\n" +
-			".png, .svg or .pdf. The file is written as a whole or not at all.",
-		flags: []flagSpec{
+			"moves it; order-size is what buying several at once comes to; history is what a roll would have\n" +
+			"cost at the rates of the past; side-by-side sets the scenarios of several files beside each other.\n" +
+			"The file's ending says the format: .png, .svg or .pdf. It is written as a whole or not at all.",
+		several: true,
+		flags: slices.Concat([]flagSpec{
 			oneScenarioFlag,
 			{name: "figure", value: "CHART", help: strings.Join(allFigures(), ", "), required: true,
 				set: oneOf("figure", allFigures(), func(c *call) *string { return &c.figure })},
@@ -35,14 +38,16 @@ func chartCommand() command {
 				set: oneOf("scale", []string{"1", "2", "3"}, func(c *call) *string { return &c.scale })},
 			{name: "theme", value: "paper|safelight", help: "light or dark", first: "paper",
 				set: oneOf("theme", []string{"paper", "safelight"}, func(c *call) *string { return &c.theme })},
-			localeFlag, todayFlag,
-		},
+			localeFlag, todayFlag, ratesFlag, inFlag,
+		}, spanFlags),
 		do: doChart,
 	}
 }
 
 // allFigures are the charts that can be drawn.
-func allFigures() []string { return append(figure.Figures(), figure.OutlookFigures()...) }
+func allFigures() []string {
+	return slices.Concat(figure.Figures(), figure.OutlookFigures(), []string{figure.FigureHistory, figure.FigureSideBySide})
+}
 
 func setOut(c *call, value string) error {
 	if !slices.Contains(figure.Formats(), chartFormat(value)) {
@@ -58,6 +63,12 @@ func chartFormat(path string) string {
 }
 
 func doChart(c call, s stage) int {
+	if err := checkChart(c); err != nil {
+		return commands["chart"].refuse(s, err)
+	}
+	if c.figure == figure.FigureSideBySide {
+		return chartSideBySide(c, s)
+	}
 	src, place, status := single(c, s)
 	if place < 0 {
 		return status
@@ -76,26 +87,33 @@ func doChart(c call, s stage) int {
 		return statusInput
 	}
 	e := export(c, &comparison)
+	if c.figure == figure.FigureHistory {
+		var ok bool
+		if e.History, ok = pastOf(c, s, src, place); !ok {
+			return statusInput
+		}
+	}
 	if err := e.Foresee(context.Background(), compare.Input(c.input), true); err != nil {
 		s.complain("reelworth-cli: %v", err)
 		return statusInput
 	}
-	err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) })
-	if err != nil {
+	return max(status, writeChart(c, s, e))
+}
+
+// writeChart writes the export into its file and returns the status that makes.
+func writeChart(c call, s stage, e figure.Export) int {
+	if err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) }); err != nil {
 		s.complain("%v", err)
 		return statusCall
 	}
-	return status
+	return statusFine
 }
 
-// export is the chart a call asks for.
+// export is the chart a call asks for; comparison is nil where it is of none.
 func export(c call, comparison *compare.Comparison) figure.Export {
-	best := comparison.Verdict.Reel
-	if best == "" {
-		best = comparison.Verdict.Boxed
-	}
-	if c.offer != "" {
-		best = c.offer
+	best := c.offer
+	if best == "" && comparison != nil {
+		best = cmp.Or(comparison.Verdict.Reel, comparison.Verdict.Boxed)
 	}
 	return figure.Export{
 		Figure:     c.figure,

@@ -3,10 +3,13 @@ package figure
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/history"
 	"reelworth/internal/scenario"
+	"reelworth/internal/sidebyside"
 	"reelworth/internal/words"
 )
 
@@ -18,6 +21,9 @@ const (
 	FigureFlip   = "flip"
 	FigureSwings = "swings"
 	FigureSizes  = "order-size"
+	// This is of a history, and this of scenarios beside each other.
+	FigureHistory    = "history"
+	FigureSideBySide = "side-by-side"
 )
 
 // Formats are the formats an Export can be written in.
@@ -35,8 +41,10 @@ const exportWidth, exportHeight = 960, 600
 // Export is a figure that can stand alone: with its finding as the title, the
 // scenario's name, the rates used, the main assumptions, and a date.
 type Export struct {
-	Figure     string // one of Figures or OutlookFigures
-	Comparison *compare.Comparison
+	Figure     string              // one of Figures or OutlookFigures, FigureHistory or FigureSideBySide
+	Comparison *compare.Comparison // nil for the last two
+	History    *history.History    // of a FigureHistory
+	Scenarios  []sidebyside.Entry  // of a FigureSideBySide
 	Chosen     string              // offer; "" for none
 	Curve      *compare.Curve      // of a FigureFlip
 	Swings     []compare.Swing     // of the chosen offer, for a FigureSwings
@@ -54,7 +62,7 @@ const margin = 28
 func (e Export) Drawing() (*Drawing, error) {
 	f, ok := e.finding()
 	if !ok {
-		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(append(Figures(), OutlookFigures()...), ", "))
+		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(slices.Concat(Figures(), OutlookFigures(), []string{FigureHistory, FigureSideBySide}), ", "))
 	}
 	w, h := e.W, e.H
 	if w <= 0 {
@@ -96,49 +104,69 @@ var exportTitle = face{bold: true, size: 20}
 type finding struct {
 	title, under string
 	draw         func(sh *sheet, x, y, bottom float64)
+	subject      string   // whose it is
+	notes        []string // at its foot
 }
 
 func (e Export) finding() (f finding, ok bool) {
+	switch e.Figure {
+	case FigureHistory:
+		f := historyOf(e.History, e.Chosen, e.Style)
+		if f.h == nil {
+			return finding{title: f.title, draw: f.draw}, true
+		}
+		return finding{f.title, f.under, f.draw, f.h.Scenario.Name, words.HistoryNotes(f.h)}, true
+	case FigureSideBySide:
+		f := sideOf(e.Scenarios, e.Style)
+		return finding{f.title, f.under, f.draw, words.SideBySideName, words.SideBySideNotes(e.Scenarios)}, true
+	}
+	if f, ok = e.comparisonFinding(); ok {
+		f.subject, f.notes = e.Comparison.Scenario.Name, words.Assumptions(e.Comparison, e.Style.Locale)
+	}
+	return f, ok
+}
+
+// comparisonFinding is a figure that is drawn of a comparison.
+func (e Export) comparisonFinding() (f finding, ok bool) {
 	c, l := e.Comparison, e.Style.Locale
 	switch e.Figure {
 	case FigureCost:
-		return finding{words.CostTitle(c, l), words.CostUnder(c), func(sh *sheet, x, y, bottom float64) {
+		return finding{title: words.CostTitle(c, l), under: words.CostUnder(c), draw: func(sh *sheet, x, y, bottom float64) {
 			drawCost(sh, c, e.Chosen, Rect{x, y, sh.W - x, bottom - y}, exportRow)
 		}}, true
 	case FigureSpend:
-		return finding{words.SpendTitle(c, l), words.SpendUnder(c), func(sh *sheet, _, y, bottom float64) {
+		return finding{title: words.SpendTitle(c, l), under: words.SpendUnder(c), draw: func(sh *sheet, _, y, bottom float64) {
 			drawSpend(sh, c, e.Chosen, y, bottom)
 		}}, true
 	case FigureFlip:
 		f := flipOf(c, e.Curve, e.Style)
-		return finding{f.title, f.under, f.draw}, true
+		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	case FigureSwings:
 		f := swingsOf(c, e.Chosen, e.Swings, e.Style)
-		return finding{f.title, f.under, f.draw}, true
+		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	case FigureSizes:
 		f := sizesOf(c, e.Chosen, e.Sizes, e.Style)
-		return finding{f.title, f.under, f.draw}, true
+		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	}
 	return f, false
 }
 
 // lay sets head, figure and foot of the export.
 func (e Export) lay(sh *sheet, f finding) {
-	c, t := e.Comparison, e.Style.Theme
+	t := e.Style.Theme
 	sh.title = f.title
 	y := sh.lines(exportTitle, f.title, 0, 20) + 16
-	sh.write(nameFace, 0, y, nameFace.fit(tidy(c.Scenario.Name), sh.W), t.Ink)
-	foot := e.foot(sh)
+	sh.write(nameFace, 0, y, nameFace.fit(tidy(f.subject), sh.W), t.Ink)
+	foot := e.foot(sh, f.notes)
 	x, y := sh.underLine(f.under, y+28)
 	f.draw(sh, x, y, foot-16)
 }
 
-// foot sets the assumptions and the date from the bottom up and returns where they
-// begin.
-func (e Export) foot(sh *sheet) float64 {
+// foot sets the notes and the date from the bottom up and returns where they begin.
+func (e Export) foot(sh *sheet, notes []string) float64 {
 	const line = 17
 	var lines []string
-	for _, text := range words.Assumptions(e.Comparison, e.Style.Locale) {
+	for _, text := range notes {
 		lines = append(lines, smallFace.wrap(tidy(text), sh.W, 2)...)
 	}
 	lines = append(lines, words.DrawnOn(e.Date))

@@ -10,6 +10,7 @@ import (
 
 	"gonum.org/v1/plot/cmpimg"
 
+	"reelworth/internal/history"
 	"reelworth/internal/palette"
 	"reelworth/internal/scenario"
 )
@@ -31,13 +32,15 @@ func TestFiguresLookAsTheyDid(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, d := range map[string]*Drawing{
-		"cost":   CostPerRoll(c, demoReel, 640, 260, english(palette.Paper)),
-		"spend":  Spend(c, demoReel, 640, 260, english(palette.Safelight)),
-		"strip":  Strip(c.Find(demoReel), 640, StripHeight, english(palette.Paper)),
-		"export": export,
-		"flip":   demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
-		"swings": Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
-		"sizes":  Sizes(c, demoReel, reel.OrderSizes, 640, 300, english(palette.Paper)),
+		"cost":    CostPerRoll(c, demoReel, 640, 260, english(palette.Paper)),
+		"spend":   Spend(c, demoReel, 640, 260, english(palette.Safelight)),
+		"strip":   Strip(c.Find(demoReel), 640, StripHeight, english(palette.Paper)),
+		"export":  export,
+		"flip":    demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
+		"swings":  Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
+		"history": History(past(demo(), 1300, history.Span{Years: 3}), demoReel, 640, 300, english(palette.Safelight)),
+		"beside":  SideBySide(besides(t, "EUR", wandering(3)), 640, 340, english(palette.Paper)),
+		"sizes":   Sizes(c, demoReel, reel.OrderSizes, 640, 300, english(palette.Paper)),
 	} {
 		t.Run(name, func(t *testing.T) { compareGolden(t, name, d.Image(1)) })
 	}

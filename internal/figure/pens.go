@@ -40,8 +40,8 @@ var dashes = [][]float64{{6, 4}, {2, 3}, {10, 3, 2, 3}, {4, 2}, {12, 4}, {7, 2, 
 
 // penFor is the pen of a role; quiet counts the quiet lines so far. Of more than three
 // offers the quiet ones are thinner.
-func (ch *spendChart) penFor(r role, quiet, offers int) pen {
-	t := ch.style.Theme
+func (s *sheet) penFor(r role, quiet, offers int) pen {
+	t := s.style.Theme
 	switch r {
 	case roleChosen:
 		return pen{colour: t.Accent, text: t.Accent, width: 2.6}

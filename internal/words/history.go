@@ -18,6 +18,8 @@ func HistoryTitle(h *history.History, offer string, l money.Locale) string {
 	switch {
 	case o == nil:
 		return "No day to tell of"
+	case len(h.Dates) == 1:
+		return fmt.Sprintf("%s: %s a roll at the rates of %s", begin(v.s, o.Name), v.amount(o.Low.Total), Day(h.From))
 	case o.Low.Total.Equal(o.High.Total):
 		return fmt.Sprintf("%s: %s a roll on every day %s", begin(v.s, o.Name), v.amount(o.Low.Total), spanWords(h))
 	case o.DaysCheaper == nil:
@@ -59,9 +61,9 @@ func MostTelling(h *history.History) string {
 func shareOfDays(days, of int) string {
 	switch {
 	case days == 0:
-		return "none of the days"
+		return "no day"
 	case days == of:
-		return "every one of the days"
+		return "every day"
 	}
 	percent, _ := exact.Ratio(int64(100*days), int64(of)).Round(0).Int64()
 	switch percent {
@@ -76,8 +78,6 @@ func shareOfDays(days, of int) string {
 // spanWords says which days a history is of: "of the last 5 years".
 func spanWords(h *history.History) string {
 	switch n := h.Span.Years; {
-	case len(h.Dates) == 1:
-		return "of " + Day(h.From) + " alone"
 	case n == 1:
 		return "of the last year"
 	case n > 1:
@@ -97,6 +97,14 @@ func HistoryUnder(h *history.History) string {
 	}
 	return fmt.Sprintf("%s for a roll of %d exposures at the rates of %s, %s to %s",
 		h.Scenario.Home, h.Scenario.RollExposures, days, Day(h.From), Day(h.To))
+}
+
+// HistoryDrawn is HistoryUnder with what the band in the figure is.
+func HistoryDrawn(h *history.History) string {
+	if len(h.Dates) == 1 {
+		return HistoryUnder(h)
+	}
+	return HistoryUnder(h) + "; the band: 10 to 90 % of them"
 }
 
 // HistoryNotes are the sentences beside a history: which days and quotes stand out, and

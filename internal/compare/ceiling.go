@@ -1,6 +1,10 @@
 package compare
 
-import "reelworth/internal/exact"
+import (
+	"context"
+
+	"reelworth/internal/exact"
+)
 
 // CeilingPercent is the saving a price ceiling is told for unless another is chosen.
 const CeilingPercent = 10
@@ -18,21 +22,22 @@ type Ceiling struct {
 const mostDoublings = 62
 
 // ceiling is the highest price at which the offer still saves; nil when none does, or
-// when every price does.
-func ceiling(t *terms, other *PerRoll, percent exact.Fraction, currency string) *Ceiling {
+// when every price does. Its only error is ctx's.
+func ceiling(ctx context.Context, t *terms, other *PerRoll, percent exact.Fraction, currency string) (*Ceiling, error) {
 	if other.Total.Sign() <= 0 {
-		return nil
+		return nil, ctx.Err()
 	}
 	o := t.order(t.asking.price)
 	p := t.perRoll(&o)
 	landedPart := exact.Sum(p.Film, p.Shipping, p.Tax, p.Fees)
 	most := other.Total.Mul(exact.Int(100).Sub(percent).Percent()).Sub(p.Total.Sub(landedPart))
 	rolls := t.usedShare().Mul(exact.Int(int64(t.units))).Mul(t.standardRolls())
-	h := priceHunt{t: t, most: most.Mul(rolls), minor: t.seller.minor()}
-	if n, ok := h.highest(); ok {
-		return &Ceiling{SavingPercent: percent, Price: h.price(n), Currency: currency}
+	h := priceHunt{ctx: ctx, t: t, most: most.Mul(rolls), minor: t.seller.minor()}
+	n, ok := h.highest()
+	if err := ctx.Err(); err != nil || !ok {
+		return nil, err
 	}
-	return nil
+	return &Ceiling{SavingPercent: percent, Price: h.price(n), Currency: currency}, nil
 }
 
 // priceHunt looks for the highest price, in minor units, whose order lands at no more
@@ -40,6 +45,7 @@ func ceiling(t *terms, other *PerRoll, percent exact.Fraction, currency string) 
 // free shipping makes it fall for good, so every price is considered: whole stretches
 // at once, where even the least they could cost is too much.
 type priceHunt struct {
+	ctx   context.Context // once it is done nothing is found any more
 	t     *terms
 	most  exact.Fraction
 	minor exact.Fraction
@@ -68,6 +74,9 @@ func (h *priceHunt) highest() (n int64, ok bool) {
 
 // within is the highest from a to b.
 func (h *priceHunt) within(a, b int64) (n int64, ok bool) {
+	if h.ctx.Err() != nil {
+		return 0, false
+	}
 	if a == b {
 		return a, !h.most.Less(h.t.order(h.price(a)).Landed)
 	}

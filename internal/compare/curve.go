@@ -31,7 +31,10 @@ type CurvePoint struct{ At, Offer, Other exact.Fraction }
 // steps), at today's value, and on both sides of every break. It returns nil where the
 // input does not apply, or an offer is not there. Its only error is ctx's.
 func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Input, from, to exact.Fraction, points int) (*Curve, error) {
-	r := rivalsOf(c, offer, other)
+	r, err := rivalsOf(ctx, c, offer, other)
+	if err != nil {
+		return nil, err
+	}
 	if r == nil || !from.Less(to) || points < 2 {
 		return nil, ctx.Err()
 	}
@@ -47,7 +50,6 @@ func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Inpu
 		if k.input != input || input == scenario.InputRollsAYear && k.today.IsZero() {
 			continue
 		}
-		var err error
 		curve.Today = k.today
 		if curve.Flip, err = r.stepFlip(ctx, &k); err != nil {
 			return nil, err

@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"context"
+
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
 )
@@ -66,7 +68,7 @@ func Weigh(c *Comparison, d Deal) DealAnswer {
 	base, _ := g.terms(c.index(baseline))
 	a.Baseline = baseline.Name
 	a.Against = against(costed{&offer, &t}, costed{baseline, &base})
-	a.Ceiling = ceiling(&t, &baseline.PerRoll, d.SavingPercent, o.Currency)
+	a.Ceiling, _ = ceiling(context.Background(), &t, &baseline.PerRoll, d.SavingPercent, o.Currency)
 	a.Verdict = d.verdict(a.Against)
 	return a
 }

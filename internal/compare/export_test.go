@@ -9,6 +9,12 @@ import (
 // themselves, computed anew, with no way through pieces, counts or knobs. It is what
 // the solver's flips are held against.
 func SavingWith(s scenario.Scenario, offer, other string, input scenario.Input, x exact.Fraction, rounded bool) exact.Fraction {
+	a, b := CostsWith(s, offer, other, input, x, rounded)
+	return b.Sub(a)
+}
+
+// CostsWith is what the years of both cost with one input at x.
+func CostsWith(s scenario.Scenario, offer, other string, input scenario.Input, x exact.Fraction, rounded bool) (offerCost, otherCost exact.Fraction) {
 	g := newGatherer(&s, nil)
 	var cost [2]exact.Fraction
 	for i, name := range []string{offer, other} {
@@ -28,7 +34,7 @@ func SavingWith(s scenario.Scenario, offer, other string, input scenario.Input, 
 			break
 		}
 	}
-	return cost[1].Sub(cost[0])
+	return cost[0], cost[1]
 }
 
 // set writes an input into an offer's terms.
@@ -78,8 +84,9 @@ func set(t *terms, isOffer bool, input scenario.Input, x exact.Fraction) {
 // CeilingByHand tries every price of a reel from 1 minor unit to most of them and
 // returns the highest, in minor units, at which it saves; 0 for none.
 func CeilingByHand(c *Comparison, offer string, percent exact.Fraction, most int64) (highest int64) {
-	d := duelOf(c, offer, c.Scenario.Baseline)
-	t, base := d.terms[0], c.Baseline().PerRoll.Total
+	g := newGatherer(&c.Scenario, nil)
+	t, _ := g.terms(c.index(c.Find(offer)))
+	base := c.Baseline().PerRoll.Total
 	for n := int64(1); n <= most; n++ {
 		t.asking.price = exact.Int(n)
 		for range t.seller.places {

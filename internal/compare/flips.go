@@ -24,22 +24,18 @@ type Flip struct {
 // rivals are the two sides of a duel with the outlay of each.
 type rivals struct {
 	duel
-	out [2]outlay
-	// savings with no rounding, today
-	saving exact.Fraction
+	out    [2]*outlay
+	saving exact.Fraction // with no rounding, today
 }
 
-// newRivals takes the outlay of the other side where that is known already.
-func newRivals(d duel, other *outlay) *rivals {
-	r := &rivals{duel: d}
-	r.out[offerSide] = newOutlay(&r.terms[offerSide])
-	if other != nil {
-		r.out[otherSide] = *other
-	} else {
-		r.out[otherSide] = newOutlay(&r.terms[otherSide])
+// rivals holds one computed offer against another.
+func (c *Comparison) rivals(offer, other *Offer, outlays []*outlay) *rivals {
+	a, b := outlays[c.index(offer)], outlays[c.index(other)]
+	return &rivals{
+		duel:   duel{names: [2]string{offer.Name, other.Name}, terms: [2]terms{a.rounded, b.rounded}, rates: c.Scenario.Rates},
+		out:    [2]*outlay{a, b},
+		saving: b.cost.Sub(a.cost),
 	}
-	r.saving = r.out[otherSide].cost.Sub(r.out[offerSide].cost)
-	return r
 }
 
 // savingBy is the saving as it goes by an input.

@@ -1,6 +1,10 @@
 package compare
 
-import "reelworth/internal/exact"
+import (
+	"context"
+
+	"reelworth/internal/exact"
+)
 
 // MostUnits is the largest order that order sizes are told for.
 const MostUnits = 12
@@ -49,11 +53,15 @@ type sized struct {
 	fits  bool           // shot within the months
 }
 
-// orderSizes is the offer bought in orders of 1 to MostUnits units.
-func orderSizes(t *terms) []OrderSize {
+// orderSizes is the offer bought in orders of 1 to MostUnits units. Its only error is
+// ctx's.
+func orderSizes(ctx context.Context, t *terms) ([]OrderSize, error) {
 	all := make([]sized, MostUnits)
 	monthly := t.shooting.mean()
 	for i := range all {
+		if err := ctx.Err(); err != nil {
+			return nil, err
+		}
 		all[i] = sizeOf(*t, i+1, monthly)
 	}
 	best := &all[0]
@@ -68,7 +76,7 @@ func orderSizes(t *terms) []OrderSize {
 		all[i].explain(&all[0], best)
 		list[i] = all[i].OrderSize
 	}
-	return list
+	return list, nil
 }
 
 func sizeOf(t terms, units int, monthly exact.Fraction) sized {

@@ -12,6 +12,7 @@ type outlay struct {
 	film    []placed
 	landed  []exact.Fraction // of an order at the price of each month
 	rough   rough
+	volumes []roughly // at 1, 2, 3 … rolls a year; see lookAtVolumes
 }
 
 // placed is how much film is paid for at one drift of the price, in orders, less
@@ -21,8 +22,8 @@ type placed struct {
 	orders exact.Fraction
 }
 
-func newOutlay(t *terms) outlay {
-	o := outlay{rounded: *t, terms: t.withoutRounding()}
+func newOutlay(t *terms) *outlay {
+	o := &outlay{rounded: *t, terms: t.withoutRounding()}
 	o.cost = o.terms.year().Cost
 	o.film = o.terms.placed()
 	for m := range t.shooting.months {
@@ -32,7 +33,7 @@ func newOutlay(t *terms) outlay {
 			o.landed = append(o.landed, landed(&o.terms, m))
 		}
 	}
-	o.rough = roughOf(&o)
+	o.rough = roughOf(o)
 	return o
 }
 

@@ -1,9 +1,10 @@
 package compare
 
 import (
+	"cmp"
 	"context"
-	"errors"
 	"runtime"
+	"slices"
 	"sync"
 
 	"reelworth/internal/exact"
@@ -24,6 +25,8 @@ type OfferOutlook struct {
 	Swings     []Swing
 	Ceiling    *Ceiling // reels only; nil where no price, or every price, saves as much
 	OrderSizes []OrderSize
+	CutSizes   []CutSize     // reels only
+	Volumes    []VolumeRange // nil where it is not held against the baseline, or nothing is shot
 
 	unrounded exact.Fraction // what it saves against the baseline
 }
@@ -33,6 +36,7 @@ type PairOutlook struct {
 	Offer, Other string         // the reel, and the boxed offer in the baseline's place
 	Saving       exact.Fraction // today's, with no rounding
 	Flips        []Flip
+	Volumes      []VolumeRange // nil where nothing is shot
 }
 
 // Volume is the flip of the rolls shot in a year, nil when there is none to tell.
@@ -41,27 +45,24 @@ func (p *PairOutlook) Volume() *Flip { return flipOf(p.Flips, scenario.InputRoll
 // LookAhead finds what would change the answer of a comparison, price ceilings for the
 // percent given. Its only error is ctx's, when that is done before it is.
 func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Outlook, error) {
-	g := newGatherer(&c.Scenario, nil)
 	o := &Outlook{Offers: make([]OfferOutlook, len(c.Offers))}
-	var base *outlay
-	baseline := c.Baseline()
-	if baseline != nil {
-		t, _ := g.terms(c.index(baseline))
-		out := newOutlay(&t)
-		base = &out
+	outlays, err := outlaysOf(ctx, c)
+	if err != nil {
+		return nil, err
 	}
 	var jobs []func() error
 	for i := range c.Offers {
 		jobs = append(jobs, func() (err error) {
-			o.Offers[i], err = g.outlook(ctx, c, i, base, baseline, percent)
+			o.Offers[i], err = outlookOf(ctx, c, i, outlays, percent)
 			return err
 		})
 	}
-	reel := c.Find(c.Verdict.Reel)
-	known := reel != nil && reel.Against != nil && c.Verdict.Boxed == baseline.Name // the pair is one of them
-	if !known {
+	reel, boxed := c.Find(c.Verdict.Reel), c.Find(c.Verdict.Boxed)
+	known := reel != nil && boxed != nil && reel.Against != nil && boxed == c.Baseline() // the pair is one of them
+	if !known && reel != nil && boxed != nil {
 		jobs = append(jobs, func() (err error) {
-			o.Pair, err = PairFlips(ctx, c)
+			r := c.rivals(reel, boxed, outlays)
+			o.Pair, err = r.outlook(ctx)
 			return err
 		})
 	}
@@ -70,68 +71,100 @@ func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Out
 	}
 	if known {
 		ahead := &o.Offers[c.index(reel)]
-		o.Pair = &PairOutlook{Offer: reel.Name, Other: baseline.Name, Saving: ahead.unrounded, Flips: ahead.Flips}
+		o.Pair = &PairOutlook{Offer: reel.Name, Other: boxed.Name, Saving: ahead.unrounded, Flips: ahead.Flips, Volumes: ahead.Volumes}
 	}
 	return o, nil
 }
 
-// outlook is one offer's.
-func (g *gatherer) outlook(ctx context.Context, c *Comparison, i int, base *outlay, baseline *Offer, percent exact.Fraction) (OfferOutlook, error) {
+// outlaysOf is the outlay of each computed offer, at every volume too.
+func outlaysOf(ctx context.Context, c *Comparison, only ...*Offer) ([]*outlay, error) {
+	g := newGatherer(&c.Scenario, nil)
+	list := make([]*outlay, len(c.Offers))
+	var jobs []func() error
+	for i := range c.Offers {
+		o := &c.Offers[i]
+		if o.Fault != nil || len(only) > 0 && !slices.Contains(only, o) {
+			continue
+		}
+		jobs = append(jobs, func() error {
+			t, _ := g.terms(i)
+			list[i] = newOutlay(&t)
+			return list[i].lookAtVolumes(ctx)
+		})
+	}
+	return list, sideBySide(jobs)
+}
+
+// outlookOf is one offer's.
+func outlookOf(ctx context.Context, c *Comparison, i int, outlays []*outlay, percent exact.Fraction) (OfferOutlook, error) {
 	offer := &c.Offers[i]
 	o := OfferOutlook{Name: offer.Name}
 	if offer.Fault != nil {
 		return o, ctx.Err()
 	}
-	t, _ := g.terms(i)
-	o.OrderSizes = orderSizes(&t)
+	t := &outlays[i].rounded
+	var err error
+	if o.OrderSizes, err = orderSizes(ctx, t); err != nil {
+		return o, err
+	}
+	if t.reel {
+		o.CutSizes = cutSizes(t, c.Scenario.Offers[i].Reel)
+	}
+	baseline := c.Baseline()
 	if offer.Against == nil {
 		return o, ctx.Err()
 	}
-	d := duel{names: [2]string{offer.Name, baseline.Name}, terms: [2]terms{t, base.rounded}, rates: c.Scenario.Rates}
-	o.Swings = d.swings(c.Scenario.Ranges)
-	if t.reel {
-		o.Ceiling = ceiling(&t, &baseline.PerRoll, percent, c.Scenario.Offers[i].Currency)
+	r := c.rivals(offer, baseline, outlays)
+	if o.Swings, err = r.swings(ctx, c.Scenario.Ranges); err != nil {
+		return o, err
 	}
-	r := newRivals(d, base)
-	o.unrounded = r.saving
-	var err error
-	o.Flips, err = r.flips(ctx)
-	return o, err
+	if t.reel {
+		if o.Ceiling, err = ceiling(ctx, t, &baseline.PerRoll, percent, c.Scenario.Offers[i].Currency); err != nil {
+			return o, err
+		}
+	}
+	pair, err := r.outlook(ctx)
+	if err != nil {
+		return o, err
+	}
+	o.unrounded, o.Flips, o.Volumes = pair.Saving, pair.Flips, pair.Volumes
+	return o, nil
+}
+
+// outlook is what would change who of two is cheaper.
+func (r *rivals) outlook(ctx context.Context) (*PairOutlook, error) {
+	flips, err := r.flips(ctx)
+	if err != nil {
+		return nil, err
+	}
+	volumes, err := r.volumeRanges(ctx)
+	if err != nil {
+		return nil, err
+	}
+	return &PairOutlook{Offer: r.names[offerSide], Other: r.names[otherSide], Saving: r.saving, Flips: flips, Volumes: volumes}, nil
 }
 
 // PairFlips is what would change the verdict, nil when that is one-sided. It is quick
 // enough for every change of the scenario; its only error is ctx's.
 func PairFlips(ctx context.Context, c *Comparison) (*PairOutlook, error) {
-	r := rivalsOf(c, c.Verdict.Reel, c.Verdict.Boxed)
-	if r == nil || c.Verdict.Pair == nil {
-		return nil, ctx.Err()
-	}
-	flips, err := r.flips(ctx)
-	if err != nil {
+	r, err := rivalsOf(ctx, c, c.Verdict.Reel, c.Verdict.Boxed)
+	if r == nil || err != nil {
 		return nil, err
 	}
-	return &PairOutlook{Offer: c.Verdict.Reel, Other: c.Verdict.Boxed, Saving: r.saving, Flips: flips}, nil
+	return r.outlook(ctx)
 }
 
 // rivalsOf holds one computed offer against another, nil when either is not there.
-func rivalsOf(c *Comparison, offer, other string) *rivals {
-	d := duelOf(c, offer, other)
-	if d == nil {
-		return nil
-	}
-	return newRivals(*d, nil)
-}
-
-func duelOf(c *Comparison, offer, other string) *duel {
+func rivalsOf(ctx context.Context, c *Comparison, offer, other string) (*rivals, error) {
 	o, b := c.Find(offer), c.Find(other)
 	if o == nil || b == nil || o == b {
-		return nil
+		return nil, ctx.Err()
 	}
-	g := newGatherer(&c.Scenario, nil)
-	d := &duel{names: [2]string{offer, other}, rates: c.Scenario.Rates}
-	d.terms[offerSide], _ = g.terms(c.index(o))
-	d.terms[otherSide], _ = g.terms(c.index(b))
-	return d
+	outlays, err := outlaysOf(ctx, c, o, b)
+	if err != nil {
+		return nil, err
+	}
+	return c.rivals(o, b, outlays), nil
 }
 
 // index is the place of an offer of c.
@@ -163,5 +196,5 @@ func sideBySide(jobs []func() error) error {
 	}
 	close(next)
 	wait.Wait()
-	return errors.Join(errs...)
+	return cmp.Or(errs...)
 }

@@ -31,7 +31,7 @@ func spoiledKnob(t *terms, owner string) knob {
 
 // rollsKnob is the rolls a year, each month in proportion.
 func rollsKnob(t *terms) knob {
-	today := exact.Sum(t.shooting.demand[:]...).Quo(t.shooting.rollExposures)
+	today := t.shooting.rollsAYear()
 	return knob{input: scenario.InputRollsAYear, quote: -1, today: today, moves: [2]bool{true, true},
 		turn: func(t *terms, x exact.Fraction) {
 			if today.IsZero() {

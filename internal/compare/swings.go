@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"context"
+
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
 )
@@ -27,10 +29,14 @@ const (
 	mostSwungSpoiled = 99 // percent
 )
 
-// swings are the inputs that move the saving. The duel's terms are rounded.
-func (d *duel) swings(ranges []scenario.Range) (list []Swing) {
+// swings are the inputs that move the saving. The duel's terms are rounded. The only
+// error is ctx's.
+func (d *duel) swings(ctx context.Context, ranges []scenario.Range) (list []Swing, err error) {
 	today := [2]exact.Fraction{d.terms[offerSide].year().Cost, d.terms[otherSide].year().Cost}
 	for _, k := range append(d.knobs(), d.stepKnobs()...) {
+		if err := ctx.Err(); err != nil {
+			return nil, err
+		}
 		low, high, typed, ok := k.swing(d.names[offerSide], ranges)
 		if !ok {
 			continue
@@ -52,7 +58,7 @@ func (d *duel) swings(ranges []scenario.Range) (list []Swing) {
 		}
 	}
 	sortByInput(list, func(s Swing) Input { return s.Input })
-	return list
+	return list, nil
 }
 
 // swing is the range of an input: the user's for this offer, the user's for all, or

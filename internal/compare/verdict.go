@@ -29,11 +29,10 @@ func verdictOf(offers []costed, leftOut []string) Verdict {
 }
 
 func kindOf(reel, boxed *Offer, pair *Against) VerdictKind {
-	limit := exact.Int(closePercent).Percent().Mul(boxed.Year.Cost)
 	switch {
 	case reel.CountsDeveloping != boxed.CountsDeveloping:
 		return VerdictUnlike
-	case pair.Saving.IsZero(), pair.Saving.Abs().Less(limit):
+	case isClose(pair.Saving, boxed.Year.Cost):
 		return VerdictClose
 	case pair.Saving.Sign() < 0:
 		return VerdictBoxed
@@ -41,6 +40,11 @@ func kindOf(reel, boxed *Offer, pair *Against) VerdictKind {
 		return VerdictReelIfKept
 	}
 	return VerdictReel
+}
+
+// isClose says whether a saving against what costs so much decides nothing.
+func isClose(saving, cost exact.Fraction) bool {
+	return saving.IsZero() || saving.Abs().Less(exact.Int(closePercent).Percent().Mul(cost))
 }
 
 // bestPair is the best reel and the best boxed offer: among those that count

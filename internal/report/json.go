@@ -53,13 +53,14 @@ type jsonOffer struct {
 
 // jsonFigures is what an offer without a fault carries.
 type jsonFigures struct {
-	Order       jsonOrder    `json:"order"`
-	Yield       jsonYield    `json:"yield"`
-	PerRoll     jsonPerRoll  `json:"per_roll"`
-	PerExposure number       `json:"per_exposure"`
-	Year        jsonYear     `json:"year"`
-	Against     *jsonAgainst `json:"against_baseline,omitempty"`
-	OrderSizes  []jsonSize   `json:"order_sizes,omitempty"`
+	Order       jsonOrder     `json:"order"`
+	Yield       jsonYield     `json:"yield"`
+	PerRoll     jsonPerRoll   `json:"per_roll"`
+	PerExposure number        `json:"per_exposure"`
+	Year        jsonYear      `json:"year"`
+	Against     *jsonAgainst  `json:"against_baseline,omitempty"`
+	OrderSizes  []jsonSize    `json:"order_sizes,omitempty"`
+	CutSizes    []jsonCutSize `json:"cut_sizes,omitempty"`
 }
 
 type jsonOrder struct {
@@ -212,7 +213,7 @@ func offerOf(c *compare.Comparison, i int) jsonOffer {
 		Against:     againstOf(o.Against),
 	}
 	if ahead := outlookOf(c, i); ahead != nil {
-		j.OrderSizes = sizesOf(c, ahead)
+		j.OrderSizes, j.CutSizes = sizesOf(c, ahead), cutsOf(ahead)
 		if j.Against != nil {
 			j.Against.jsonChanges = changesOf(ahead)
 		}

@@ -13,6 +13,7 @@ type jsonChanges struct {
 	Flips   []jsonFlip   `json:"flips"`
 	Swings  []jsonSwing  `json:"swings"`
 	Ceiling *jsonCeiling `json:"price_ceiling"`
+	Volumes []jsonRange  `json:"volume_ranges"` // null where there is no volume to look at
 }
 
 type jsonFlip struct {
@@ -44,11 +45,31 @@ type jsonSize struct {
 	Why           string  `json:"why"`
 }
 
-// jsonVolume is the flip of the rolls a year, which are whole rolls but for today's.
+// jsonRange is a span of rolls a year, both ends in it.
+type jsonRange struct {
+	From    int    `json:"from"`
+	To      int    `json:"to"`
+	Cheaper string `json:"cheaper"`
+}
+
+type jsonCutSize struct {
+	Exposures          int    `json:"exposures"`
+	Cassettes          int    `json:"cassettes"`
+	FullRolls          int64  `json:"full_rolls"`
+	ShortRollExposures int64  `json:"short_roll_exposures"`
+	LeftOverMM         number `json:"left_over_mm"`
+	Good               number `json:"good"`
+	TotalPerRoll       number `json:"total_per_roll"`
+	Best               bool   `json:"best"`
+}
+
+// jsonVolume is the flip of the rolls a year, which are whole rolls but for today's, and
+// who is cheaper at each.
 type jsonVolume struct {
-	Today number `json:"today"`
-	Below *int64 `json:"below"`
-	Above *int64 `json:"above"`
+	Today  number      `json:"today"`
+	Below  *int64      `json:"below"`
+	Above  *int64      `json:"above"`
+	Ranges []jsonRange `json:"ranges"`
 }
 
 // outlookOf is the outlook of the offer at place i; nil where none was asked for.
@@ -70,7 +91,28 @@ func changesOf(o *compare.OfferOutlook) *jsonChanges {
 	if o.Ceiling != nil {
 		j.Ceiling = &jsonCeiling{number(o.Ceiling.SavingPercent), number(o.Ceiling.Price)}
 	}
+	j.Volumes = rangesOf(o.Volumes, "offer", "baseline")
 	return j
+}
+
+// rangesOf are ranges of volume with the two sides called by these names.
+func rangesOf(ranges []compare.VolumeRange, offer, other string) (list []jsonRange) {
+	called := map[compare.Cheaper]string{compare.CheaperOffer: offer, compare.CheaperOther: other, compare.CheaperEven: "even"}
+	for _, r := range ranges {
+		list = append(list, jsonRange{r.From, r.To, called[r.Cheaper]})
+	}
+	return list
+}
+
+func cutsOf(o *compare.OfferOutlook) (list []jsonCutSize) {
+	for _, c := range o.CutSizes {
+		y := &c.Yield
+		list = append(list, jsonCutSize{
+			Exposures: c.Exposures, Cassettes: y.Cassettes, FullRolls: y.Cut.FullRolls, ShortRollExposures: y.Cut.ShortRollExposures,
+			LeftOverMM: number(y.Cut.LeftOver), Good: number(y.Good), TotalPerRoll: number(c.TotalPerRoll), Best: c.Best,
+		})
+	}
+	return list
 }
 
 func sizesOf(c *compare.Comparison, o *compare.OfferOutlook) []jsonSize {
@@ -92,5 +134,5 @@ func volumeOf(c *compare.Comparison) *jsonVolume {
 	if v == nil {
 		return nil
 	}
-	return &jsonVolume{number(v.Today), wholeOrNull(v.Below), wholeOrNull(v.Above)}
+	return &jsonVolume{number(v.Today), wholeOrNull(v.Below), wholeOrNull(v.Above), rangesOf(c.Outlook.Pair.Volumes, "reel", "boxed")}
 }

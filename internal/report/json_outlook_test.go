@@ -19,6 +19,7 @@ func TestJSONOfWhatChangesTheAnswer(t *testing.T) {
 	var list []struct {
 		Offers []struct {
 			Kind    string
+		Cuts    []map[string]any `json:"cut_sizes"`
 			Sizes   []map[string]any `json:"order_sizes"`
 			Against map[string]any   `json:"against_baseline"`
 		}
@@ -39,6 +40,12 @@ func TestJSONOfWhatChangesTheAnswer(t *testing.T) {
 		if len(o.Sizes) != 12 || keys(o.Sizes[0]) != "best landed_per_unit months_to_shoot total_per_roll units why" {
 			t.Errorf("%d sizes: %v", len(o.Sizes), o.Sizes[0])
 		}
+		if (o.Kind == "reel") != (len(o.Cuts) == 29) {
+			t.Errorf("%s: %d cut sizes", o.Kind, len(o.Cuts))
+		}
+		if o.Cuts != nil && keys(o.Cuts[0]) != "best cassettes exposures full_rolls good left_over_mm short_roll_exposures total_per_roll" {
+			t.Error(o.Cuts[0])
+		}
 		if o.Against == nil {
 			continue
 		}
@@ -46,11 +53,14 @@ func TestJSONOfWhatChangesTheAnswer(t *testing.T) {
 		if keys(flips[0]) != "above below input today" || keys(swings[0]) != "high input low saving_high saving_low" {
 			t.Error(flips[0], swings[0])
 		}
+		if r := o.Against["volume_ranges"].([]any); keys(r[0]) != "cheaper from to" {
+			t.Error(r)
+		}
 		if c := o.Against["price_ceiling"]; o.Kind == "boxed" && c != nil || o.Kind == "reel" && keys(c) != "price saving_percent" {
 			t.Errorf("%s: %v", o.Kind, c)
 		}
 	}
-	if v := list[0].Verdict["volume"]; keys(v) != "above below today" || v.(map[string]any)["below"] != 15.0 || v.(map[string]any)["today"] != "43" {
+	if v := list[0].Verdict["volume"]; keys(v) != "above below ranges today" || v.(map[string]any)["below"] != 15.0 || v.(map[string]any)["today"] != "43" {
 		t.Error(v)
 	}
 }

@@ -19,7 +19,7 @@ func TestJSONOfWhatChangesTheAnswer(t *testing.T) {
 	var list []struct {
 		Offers []struct {
 			Kind    string
-		Cuts    []map[string]any `json:"cut_sizes"`
+			Cuts    []map[string]any `json:"cut_sizes"`
 			Sizes   []map[string]any `json:"order_sizes"`
 			Against map[string]any   `json:"against_baseline"`
 		}

@@ -14,6 +14,7 @@ const usage = `Reelworth's workbench. Run it from the project's folder:
   go run ./cmd/dev test          every check: form, walls, tests, races, fuzzing, the real window
   go run ./cmd/dev bench         the benchmarks, beside their aims
   go run ./cmd/dev shots [DIR]   pictures of the window in both themes, into DIR
+  go run ./cmd/dev package [DIR] packages to hand on, of the committed revision, into DIR
   go run ./cmd/dev help          this text
 
 It looks first for what the machine lacks, installs it with apt-get where it may
@@ -45,6 +46,8 @@ func dispatch(args []string) int {
 		return misusedOr(rest, 0, runBenchmarks)
 	case "shots":
 		return misusedOr(rest, 1, func() int { return takeShots(rest) })
+	case "package":
+		return misusedOr(rest, 1, func() int { return makePackages(rest) })
 	case "help", "-h", "-help", "--help":
 		fmt.Print(usage)
 		return 0

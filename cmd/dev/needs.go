@@ -91,6 +91,18 @@ var readerNeeds = []need{
 		packages: map[manager]string{apt: "gnumeric", dnf: "gnumeric", pacman: "gnumeric", brew: "gnumeric"}},
 }
 
+// packageNeeds make packages and judge them; on a Debian the first is always there.
+var packageNeeds = []need{
+	{what: "dpkg-deb, which makes Debian packages", programs: []string{"dpkg-deb"},
+		packages: map[manager]string{dnf: "dpkg", pacman: "dpkg"}},
+	{what: "desktop-file-validate", programs: []string{"desktop-file-validate"},
+		packages: map[manager]string{apt: "desktop-file-utils", dnf: "desktop-file-utils", pacman: "desktop-file-utils"}},
+	{what: "appstreamcli", programs: []string{"appstreamcli"},
+		packages: map[manager]string{apt: "appstream", dnf: "appstream", pacman: "appstream"}},
+	{what: "lintian, which judges Debian packages", programs: []string{"lintian"},
+		packages: map[manager]string{apt: "lintian"}},
+}
+
 // needsOn gives the build needs that apply to an operating system: macOS and
 // Windows bring their own graphics and ask only for a compiler.
 func needsOn(goos string) []need {

@@ -1,7 +1,9 @@
-// Command reelworth opens the window: reelworth [FILE].
+// Command reelworth opens the window: reelworth [FILE]. With --version it says which one
+// it is instead.
 package main
 
 import (
+	"fmt"
 	"os"
 	"runtime/debug"
 	"time"
@@ -13,9 +15,14 @@ import (
 	"reelworth/internal/desk"
 	"reelworth/internal/library"
 	"reelworth/internal/money"
+	"reelworth/internal/version"
 )
 
 func main() {
+	if len(os.Args) == 2 && os.Args[1] == "--version" {
+		fmt.Println("reelworth " + version.String())
+		return
+	}
 	// Pictures come and go by the megabyte with every keystroke: collecting them less
 	// often keeps the window quick and costs some ten megabytes.
 	debug.SetGCPercent(300)

@@ -119,7 +119,7 @@ func (a arrow) breach() string {
 // ownBreach judges an import of one of the project's own packages. A test outside
 // its package (package x_test) imports that package, which is no arrow.
 func (a arrow) ownBreach(to string) string {
-	if why, only := standardOnly[a.from]; only {
+	if why, only := standardOnly[a.from]; only && standardOnly[to] == "" {
 		return "only Go's own library here: " + why
 	}
 	if a.test && to == a.from {

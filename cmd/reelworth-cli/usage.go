@@ -69,9 +69,9 @@ func overview() string {
 	var b strings.Builder
 	b.WriteString("Compare film on long reels that you load yourself with ready-made rolls.\n\nUsage: reelworth-cli COMMAND FILE [flags]\n\n")
 	for _, name := range order {
-		fmt.Fprintf(&b, "  %-13s%s\n", name, commands[name].short)
+		fmt.Fprintf(&b, "  %-14s%s\n", name, commands[name].short)
 	}
-	fmt.Fprintf(&b, "  %-13s%s\n  %-13s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
+	fmt.Fprintf(&b, "  %-14s%s\n  %-14s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
 	b.WriteString("\nFILE is a scenario file; \"-\" reads standard input. Flags stand before or after it.\n" +
 		"Exit status: 0 fine, 1 the input is at fault, 2 the call is at fault.\n")
 	return b.String()

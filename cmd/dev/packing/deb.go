@@ -101,18 +101,31 @@ func (g *Goods) debTree(architecture string, depends []string) ([]File, error) {
 	return append(files, File{"DEBIAN/control", []byte(control), false}), nil
 }
 
-// maintainer stands in the Debian package, which wants an address.
-const maintainer = "The makers of Reelworth <makers@reelworth.org>"
+// maintainer stands in the Debian package, which wants an address; .example belongs to
+// nobody (RFC 2606).
+const maintainer = "The makers of Reelworth <makers@reelworth.example>"
 
 // changelog is Debian's, of the latest revisions.
 func (g *Goods) changelog() []byte {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "reelworth (%s) unstable; urgency=medium\n\n", g.Version)
 	for _, subject := range g.Changes {
-		fmt.Fprintf(&b, "  * %s\n", subject)
+		b.WriteString("  * " + strings.Join(wrapped(subject, 74), "\n    ") + "\n")
 	}
 	fmt.Fprintf(&b, "\n -- %s  %s\n", maintainer, g.Made.UTC().Format(time.RFC1123Z))
 	return b.Bytes()
+}
+
+// wrapped breaks text at spaces into lines of so many letters.
+func wrapped(text string, width int) (lines []string) {
+	line := ""
+	for _, word := range strings.Fields(text) {
+		if line != "" && len(line)+1+len(word) > width {
+			lines, line = append(lines, line), ""
+		}
+		line = strings.TrimSpace(line + " " + word)
+	}
+	return append(lines, line)
 }
 
 // lay writes files below a folder, all of one time.

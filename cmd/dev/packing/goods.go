@@ -33,7 +33,7 @@ const id = "org.reelworth.desk"
 
 // CommandNames are the commands that an overview lists, but for help and version.
 func CommandNames(overview string) (names []string) {
-	for _, m := range regexp.MustCompile(`(?m)^  ([a-z][a-z-]*) {2,}`).FindAllStringSubmatch(overview, -1) {
+	for _, m := range regexp.MustCompile(`(?m)^  ([a-z][a-z-]*) +\S`).FindAllStringSubmatch(overview, -1) {
 		if m[1] != "help" && m[1] != "version" {
 			names = append(names, m[1])
 		}

@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2/test"
 
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -39,7 +40,7 @@ func BenchmarkKeystroke(b *testing.B) {
 			h.Put(c.file)
 			for i := 0; b.Loop(); i++ {
 				h.Type("offer[3].price", fmt.Sprint(100+i%50))
-				h.worker.idle()
+				h.pipeline.worker.Idle()
 				h.drain()
 			}
 		})
@@ -64,8 +65,7 @@ func BenchmarkProbe(b *testing.B) {
 	h := &Harness{Desk: d}
 	d.Window().Show()
 	h.win.Resize(h.win.Canvas().Size())
-	h.session = newSession(eight())
-	h.rebuild()
+	h.take(session.New(eight()))
 	go func() { // the interface thread
 		for {
 			select {

@@ -1,16 +1,21 @@
 package desk
 
 import (
-	"sync"
 	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"reelworth/internal/desk/dialogs"
+	"reelworth/internal/desk/form"
+	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
-	"reelworth/internal/figure"
+	"reelworth/internal/desk/offers"
+	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Options are what a window needs from outside.
@@ -28,32 +33,26 @@ type Options struct {
 	State string
 }
 
-// Desk is one window: the session, and the regions that show it.
+// Desk is one window: what is open, the three columns that show it, and who does what.
 type Desk struct {
-	Options
 	win     fyne.Window
-	session *session
+	now     func() time.Time
+	session *session.Session
 
-	ways   *ways
-	form   *form
-	scroll *container.Scroll // of the form
-	help   *help
-	answer *answerColumn
+	offers *offers.List
+	form   *form.Column
+	answer *pages.Column
 	root   *fyne.Container
-	faults *faultList // shown in the place of the columns, nil otherwise
+	faults *pages.FaultList // shown in the place of the columns, nil otherwise
 
-	menu   *menu
-	worker *latest[job, *answer]
-	ahead  *latest[outlookJob, *foresight]
-	pace   *pace
-	shown  *answer // the newest answer on the screen
-	turn   turnKey // the turn of the answer that is looked at
-	inside *field  // the one that has the focus, nil for none
-
-	saving  bool // a file is being written
-	dialogs *kit.Dialogs
-	safety  safety
-	pending sync.WaitGroup // reading and writing under way
+	settings *settings
+	dialogs  *kit.Dialogs
+	work     *jobs.Background // reading and writing under way
+	pipeline *pipeline
+	keeper   *session.Keeper
+	asker    *dialogs.Asker
+	files    *files
+	menu     *menu
 }
 
 // New makes a window on the built-in demo. Show it with Window().Show.
@@ -64,190 +63,174 @@ func New(o Options) *Desk {
 	if o.Settle == 0 {
 		o.Settle = 400 * time.Millisecond
 	}
-	d := &Desk{Options: o}
-	d.restore()
-	o.App.Settings().SetTheme(kit.Look)
+	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
 	d.win = o.App.NewWindow("Reelworth")
-	d.dialogs = kit.NewDialogs(d.win)
-	d.session = newSession(scenario.Demo())
-	d.session.demo = true
-	d.pace = newPace(o.Settle, o.Post, d.settled)
-	turn := new(sync.Mutex)
-	d.worker = newLatest(turn, true, work, func(a *answer) { o.Post(func() { d.deliver(a) }) })
-	d.ahead = newLatest(turn, false, lookAhead, func(f *foresight) { o.Post(func() { d.foreseen(f) }) })
 	d.win.SetPadded(false)
-	d.win.Resize(d.rememberedSize())
+	d.win.Resize(d.settings.size())
+	d.dialogs = kit.NewDialogs(d.win)
+	d.work = jobs.NewBackground(o.Post)
+	d.pipeline = newPipeline(onScreen{d}, o.Settle, o.Post)
+	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
+	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
+	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home}
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
 	d.win.Canvas().SetOnTypedKey(d.dialogs.Escape)
 	d.setMenu()
-	d.secure()
-	o.App.Settings().AddListener(func(fyne.Settings) { d.Post(d.repaint) })
+	(&recovery{d.dialogs, d.keeper, d.files, d.take}).begin(o.State)
+	o.App.Settings().AddListener(func(fyne.Settings) { o.Post(d.repaint) })
 	return d
-}
-
-// layOut makes the regions anew: at the start, and when the size of the text changes.
-func (d *Desk) layOut() {
-	page, standing := 0, ""
-	if d.answer != nil {
-		page, standing = d.answer.tabs.At, d.answer.standing
-	}
-	d.ways = newWays(d.choose, d.switchTo, d.addOffer, d.askDeal, d.numbers)
-	d.answer = newAnswerColumn(d.redraw, d.chooseOffer, d.numbers, d)
-	d.scroll = container.NewVScroll(container.NewWithoutLayout())
-	d.help = newHelp()
-	d.root = container.New(columns{}, container.NewVScroll(d.ways.content), kit.NewRule(),
-		d.scroll, d.help.content, kit.NewRule(), d.answer.content)
-	d.faults = nil
-	d.answer.standing = standing
-	d.answer.tabs.Choose(page)
-	d.win.SetContent(d.root)
-	d.shown = nil
-	d.rebuild()
 }
 
 // Window is the toolkit's window.
 func (d *Desk) Window() fyne.Window { return d.win }
 
-func (d *Desk) numbers() money.Locale { return d.Locale }
+// Open reads a scenario file away from the interface thread and shows it, or what is
+// wrong with it.
+func (d *Desk) Open(path string) { d.files.open(path) }
 
-func (d *Desk) today() scenario.Date { return scenario.DateOf(d.Now()) }
+// OpenLast opens the file that was open last, if it is still there.
+func (d *Desk) OpenLast() { d.files.openLast() }
 
-// current is the scenario in the window.
-func (d *Desk) current() scenario.Scenario { return d.session.current() }
+// Session is what is open.
+func (d *Desk) Session() *session.Session { return d.session }
+
+// layOut makes the columns anew: at the start, and when the size of the text changes.
+func (d *Desk) layOut() {
+	page, notice := 0, ""
+	if d.answer != nil {
+		page, notice = d.answer.At(), d.answer.Notice
+	}
+	d.offers = offers.New(asOffers{d})
+	d.answer = pages.NewColumn(asPages{d}, d.locale)
+	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
+	d.root = container.New(columns{}, container.NewVScroll(d.offers.Content), kit.NewRule(),
+		d.form.Content, kit.NewRule(), d.answer.Content)
+	d.faults = nil
+	d.answer.Notice = notice
+	d.win.SetContent(d.root)
+	d.pipeline.forget()
+	d.rebuild()
+	d.answer.Page(page)
+}
 
 // rebuild lays everything out anew, after another thing was chosen or the scenario
 // changed its shape.
 func (d *Desk) rebuild() {
-	d.session.clamp()
-	s := d.current()
+	d.session.Clamp()
+	s := d.session.Current()
 	onCard := d.columnOfFocus() == 0
-	d.ways.build(&s)
-	d.rebuildForm()
+	d.offers.Build(&s)
+	d.form.Build()
 	d.show()
 	if onCard {
-		d.win.Canvas().Focus(d.chosenCard())
+		d.win.Canvas().Focus(d.offers.ChosenCard())
 	}
-	d.compute(now)
-}
-
-// rebuildForm lays the form of what is chosen out anew, and keeps the focus where it
-// was if that field is still there.
-func (d *Desk) rebuildForm() {
-	focused, folds := d.focusedKey(), d.openFolds()
-	d.inside = nil
-	s := d.current()
-	d.form = forms{d, d.today(), d}.build(&s, d.session.sel)
-	if focused != "" {
-		d.win.Canvas().Unfocus() // the old form's field must not go on taking keys
-	}
-	for i := range d.form.groups {
-		if g := &d.form.groups[i]; g.fold != "" && folds[g.fold] {
-			g.open = true
-		}
-	}
-	d.layForm()
-	d.focusKey(focused)
-	d.bringBack()
-}
-
-// bringBack puts what was typed and could not be taken into the form's fields again.
-func (d *Desk) bringBack() {
-	for _, f := range d.form.fields {
-		if text, ok := d.session.held[f.key]; ok {
-			f.input.Set(text)
-			d.edit(f, text)
-		}
-	}
-}
-
-// layForm puts the form into its column.
-func (d *Desk) layForm() {
-	body := d.form.build(func() { d.layForm(); d.explain() })
-	s := d.current()
-	d.form.show(&s, d.Locale)
-	at := d.scroll.Offset
-	d.scroll.Content = body
-	d.scroll.Refresh()
-	d.scroll.ScrollToOffset(at)
+	d.pipeline.compute(jobs.Now)
 }
 
 // show puts what is known without computing into the left column and the form.
 func (d *Desk) show() {
-	s := d.current()
-	d.ways.show(&s, d.session.names(), d.session.state(&s), d.session.sel)
-	d.form.show(&s, d.Locale)
+	d.offers.Show(d.session, d.locale())
+	d.form.Show()
 	d.title()
-	d.refreshMenu()
-	d.keep()
+	d.menu.refresh(d.session, d.settings)
+	d.keeper.Keep()
 }
 
 func (d *Desk) title() {
-	t := "Reelworth – " + d.session.fileName()
-	if d.session.draft.Modified() {
+	t := "Reelworth – " + d.session.FileName()
+	if d.session.Draft.Modified() {
 		t = "● " + t
 	}
 	d.win.SetTitle(t)
 }
 
 // choose turns the window to another way to buy or topic.
-func (d *Desk) choose(sel selection) {
-	if sel == d.session.sel {
+func (d *Desk) choose(sel session.Selection) {
+	if sel == d.session.Chosen {
 		return
 	}
-	same := sel.offer == d.session.sel.offer
-	d.session.sel = sel
-	d.session.draft.Seal()
-	d.scroll.ScrollToTop()
-	d.rebuildForm()
+	same := sel.Offer == d.session.Chosen.Offer
+	d.session.Choose(sel)
+	d.form.Top()
+	d.form.Build()
 	d.show()
 	d.explain()
 	if !same {
-		d.compute(now)
+		d.pipeline.compute(jobs.Now)
 	}
 }
 
-func (d *Desk) chooseOffer(name string) {
-	for i, o := range d.current().Offers {
-		if o.Name == name {
-			d.choose(selection{topicOffer, i})
-			return
-		}
-	}
+// change makes a change of the session that may alter its shape, and lays the window out
+// anew.
+func (d *Desk) change(do func(*session.Session)) {
+	do(d.session)
+	d.rebuild()
 }
 
-// switchTo turns the window to another scenario of the file.
-func (d *Desk) switchTo(name string) {
-	if d.session.switchTo(name) {
-		d.rebuild()
+// take works on something else.
+func (d *Desk) take(s *session.Session) {
+	d.columns()
+	d.session = s
+	d.keeper.Forget()
+	d.pipeline.forget()
+	d.rebuild()
+}
+
+// columns goes back from the list of faults.
+func (d *Desk) columns() {
+	if d.faults != nil {
+		d.faults = nil
+		d.win.SetContent(d.root)
+		d.title()
 	}
 }
 
 // repaint follows a change of theme.
 func (d *Desk) repaint() {
 	d.root.Refresh()
-	d.compute(now)
+	d.pipeline.compute(jobs.Now)
 }
 
-// style is how figures look in this window.
-func (d *Desk) style() figure.Style {
-	return figure.Style{Theme: kit.Palette(), Locale: d.Locale}
+// explain puts beside the fields what their values come to.
+func (d *Desk) explain() {
+	if a := d.pipeline.shown; a != nil {
+		c, sel, l := a.Comparison, d.session.Chosen, d.locale()
+		d.form.Explain(offers.Warnings(c, sel, l), func(key string) string { return words.Meaning(key, c, sel.Offer, l) })
+	}
 }
 
-// columns lays the three columns out with rules between them.
-type columns struct{}
-
-func (columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	kit.Place(o[0], 0, 0, waysWidth(), size.Height)
-	kit.Place(o[1], waysWidth()-1, 0, 1, size.Height)
-	kit.Place(o[2], waysWidth(), 0, formColumn(), size.Height-helpHeight())
-	kit.Place(o[3], waysWidth(), size.Height-helpHeight(), formColumn(), helpHeight())
-	kit.Place(o[4], waysWidth()+formColumn()-1, 0, 1, size.Height)
-	x := waysWidth() + formColumn()
-	kit.Place(o[5], x, 0, max(0, size.Width-x), size.Height)
+// status says what the answer does not include.
+func (d *Desk) status() {
+	if d.pipeline.shown != nil {
+		d.answer.Without(d.form.Withheld())
+	}
 }
 
-func (columns) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(waysWidth()+formColumn()+380*kit.TextFactor, 500)
+func (d *Desk) locale() money.Locale { return d.settings.locale }
+
+func (d *Desk) today() scenario.Date { return scenario.DateOf(d.now()) }
+
+// dropped opens a file that was let fall on the window.
+func (d *Desk) dropped(_ fyne.Position, uris []fyne.URI) {
+	if len(uris) > 0 {
+		d.guarded(func() { d.files.leaving(func() { d.Open(uris[0].Path()) }) })()
+	}
+}
+
+// close ends the program, asking about unsaved work.
+func (d *Desk) close() {
+	if d.win.Canvas().Overlays().Top() != nil {
+		return // a question is open already
+	}
+	d.files.leaving(func() {
+		d.settings.keepSize(d.win.Canvas().Size())
+		d.settings.keepPlaceOf(d.session)
+		d.keeper.End()
+		d.pipeline.stop()
+		d.win.SetCloseIntercept(nil)
+		d.win.Close()
+	})
 }

@@ -9,7 +9,11 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/offers"
+	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -46,39 +50,36 @@ var anyIndex = regexp.MustCompile(`\[\d+\]`)
 func (h *Harness) controls(t *testing.T) map[string][]where {
 	t.Helper()
 	found := map[string][]where{}
-	sels := []selection{}
-	for i := range h.current().Offers {
-		sels = append(sels, selection{topicOffer, i})
+	sels := []session.Selection{}
+	for i := range h.session.Current().Offers {
+		sels = append(sels, session.Selection{Topic: session.TopicOffer, Offer: i})
 	}
-	for _, n := range topicNames {
-		sels = append(sels, selection{n.topic, 0})
+	for _, n := range offers.Topics {
+		sels = append(sels, session.Selection{Topic: n.Topic, Offer: 0})
 	}
 	for _, sel := range sels {
 		h.choose(sel)
 		h.unfoldAll()
-		for _, f := range h.form.fields {
-			key := anyIndex.ReplaceAllString(f.key, "")
-			found[key] = append(found[key], where{sel, f.key})
+		for _, f := range h.form.Fields() {
+			key := anyIndex.ReplaceAllString(f.Key, "")
+			found[key] = append(found[key], where{sel, f.Key})
 		}
 	}
 	return found
 }
 
 type where struct {
-	sel selection
+	sel session.Selection
 	key string
 }
 
 func (h *Harness) unfoldAll() {
-	for i := range h.form.groups {
-		h.form.groups[i].open = h.form.groups[i].fold != ""
-	}
-	h.layForm()
+	h.form.UnfoldAll()
 	h.Settle()
 }
 
 // reach walks to a field by the Tab key alone.
-func (h *Harness) reach(t *testing.T, w where) *field {
+func (h *Harness) reach(t *testing.T, w where) *form.Field {
 	t.Helper()
 	h.choose(w.sel)
 	h.unfoldAll()
@@ -87,8 +88,8 @@ func (h *Harness) reach(t *testing.T, w where) *field {
 	canvas.Unfocus()
 	for range 400 {
 		canvas.FocusNext()
-		for _, f := range h.form.fields {
-			if f.key == w.key && canvas.Focused() == f.focus {
+		for _, f := range h.form.Fields() {
+			if f.Key == w.key && canvas.Focused() == f.Focus {
 				return f
 			}
 		}
@@ -117,8 +118,8 @@ func TestEveryFieldHasAControl(t *testing.T) {
 }
 
 // other is a value unlike the one there is, as a person types or chooses it.
-func other(f *field) string {
-	switch in := f.input.(type) {
+func other(f *form.Field) string {
+	switch in := f.Input.(type) {
 	case *kit.Picker:
 		at := slices.IndexFunc(in.Options, func(o kit.Option) bool { return o.Value == in.Value })
 		for i := 1; i < len(in.Options); i++ { // a near one, so that few keys lead to it
@@ -130,11 +131,11 @@ func other(f *field) string {
 		}
 	case *kit.TextBox:
 		switch {
-		case strings.HasSuffix(f.key, ".date"):
+		case strings.HasSuffix(f.Key, ".date"):
 			return "2026-10-09"
-		case strings.HasSuffix(f.key, "].price") && strings.Contains(f.key, "equipment"):
+		case strings.HasSuffix(f.Key, "].price") && strings.Contains(f.Key, "equipment"):
 			return "77" // more than it sells for later
-		case f.key == "first_month":
+		case f.Key == "first_month":
 			return "2028-04"
 		case !in.Trailing:
 			return in.Entry.Text + " too"
@@ -147,21 +148,21 @@ func other(f *field) string {
 }
 
 // put types or chooses a value in the field that has the focus, by keys.
-func (h *Harness) put(f *field, value string) {
-	switch in := f.input.(type) {
+func (h *Harness) put(f *form.Field, value string) {
+	switch in := f.Input.(type) {
 	case *kit.Picker:
 		for range in.Options {
-			if f.input.(*kit.Picker).Value == value {
+			if f.Input.(*kit.Picker).Value == value {
 				return
 			}
-			f.focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+			f.Focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
 			f = h.again(f)
 		}
 		for range in.Options {
-			if f.input.(*kit.Picker).Value == value {
+			if f.Input.(*kit.Picker).Value == value {
 				return
 			}
-			f.focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+			f.Focus.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
 			f = h.again(f)
 		}
 	case *kit.TextBox:
@@ -174,10 +175,10 @@ func (h *Harness) put(f *field, value string) {
 }
 
 // again is the field as it is after the form was laid out anew.
-func (h *Harness) again(f *field) *field {
+func (h *Harness) again(f *form.Field) *form.Field {
 	h.Settle()
-	for _, g := range h.form.fields {
-		if g.key == f.key {
+	for _, g := range h.form.Fields() {
+		if g.Key == f.Key {
 			return g
 		}
 	}
@@ -186,7 +187,7 @@ func (h *Harness) again(f *field) *field {
 
 func TestEveryFieldIsTypedSavedAndFound(t *testing.T) {
 	h := open(t)
-	h.Page(pageNotes) // no charts are drawn
+	h.Page(pages.Notes) // no charts are drawn
 	h.Put(rich())
 	controls := h.controls(t)
 	for i, sf := range scenario.Fields() {
@@ -206,18 +207,18 @@ func TestEveryFieldIsTypedSavedAndFound(t *testing.T) {
 		}
 		h.put(f, value)
 		f = h.again(f)
-		if f.held != "" {
-			t.Errorf("%s = %s is held: %s", key, value, f.held)
+		if f.Problem != "" {
+			t.Errorf("%s = %s is held: %s", key, value, f.Problem)
 			continue
 		}
-		saved, faults := scenario.Read(scenario.Write(h.session.draft.File()))
+		saved, faults := scenario.Read(scenario.Write(h.session.Draft.File()))
 		for _, fault := range faults {
 			if !strings.HasSuffix(fault.Path, ".currency") { // another home currency wants quotes first
 				t.Errorf("%s = %s: the saved file has a fault: %v", key, value, fault)
 			}
 		}
 		s := saved.Scenarios[0]
-		if got := f.get(&s, "en"); got != value {
+		if got := f.Get(&s, "en"); got != value {
 			t.Errorf("%s: typed %q, the saved file says %q", key, value, got)
 		}
 	}
@@ -225,7 +226,7 @@ func TestEveryFieldIsTypedSavedAndFound(t *testing.T) {
 
 func TestEveryNumberRefusesNonsense(t *testing.T) {
 	h := open(t)
-	h.Page(pageNotes)
+	h.Page(pages.Notes)
 	h.Put(rich())
 	want := headlineOf(h)
 	tried := 0
@@ -235,17 +236,17 @@ func TestEveryNumberRefusesNonsense(t *testing.T) {
 		}
 		h.Put(rich())
 		f := h.reach(t, places[0])
-		box, ok := f.input.(*kit.TextBox)
+		box, ok := f.Input.(*kit.TextBox)
 		if !ok || !box.Trailing {
 			continue
 		}
 		h.put(f, "x")
 		f = h.again(f)
-		if f.held == "" || !strings.HasPrefix(f.row.Meaning.String(), "✗") {
-			t.Errorf("%s takes x: %q", key, f.row.Meaning.String())
+		if f.Problem == "" || !strings.HasPrefix(f.Row.Meaning.String(), "✗") {
+			t.Errorf("%s takes x: %q", key, f.Row.Meaning.String())
 		}
 		v := h.View()
-		if v.Headline != want || !strings.Contains(v.Status, f.name) {
+		if v.Headline != want || !strings.Contains(v.Status, f.Name) {
 			t.Errorf("%s: the last good answer is not kept and marked: %q %q", key, v.Headline, v.Status)
 		}
 	}
@@ -257,7 +258,7 @@ func headlineOf(h *Harness) string { h.Settle(); return h.View().Headline }
 // from left to right.
 func TestTabOrderIsReadingOrder(t *testing.T) {
 	h := open(t)
-	for _, sel := range []selection{{topicOffer, 2}, {topicOffer, 1}, {topicDeveloping, 0}} {
+	for _, sel := range []session.Selection{{Topic: session.TopicOffer, Offer: 2}, {Topic: session.TopicOffer, Offer: 1}, {Topic: session.TopicDeveloping, Offer: 0}} {
 		h.choose(sel)
 		h.unfoldAll()
 		canvas := h.Window().Canvas()
@@ -265,9 +266,9 @@ func TestTabOrderIsReadingOrder(t *testing.T) {
 		driver := fyne.CurrentApp().Driver()
 		column := func(x float32) int {
 			switch {
-			case x < waysWidth():
+			case x < offers.Width():
 				return 0
-			case x < waysWidth()+formColumn():
+			case x < offers.Width()+form.Width():
 				return 1
 			}
 			return 2
@@ -288,7 +289,7 @@ func TestTabOrderIsReadingOrder(t *testing.T) {
 			at.Y += f.(fyne.CanvasObject).Size().Height / 2
 			c := column(at.X)
 			if c == 1 {
-				at.Y += h.scroll.Offset.Y
+				at.Y += h.form.Scroll.Offset.Y
 			}
 			if c < lastColumn || c == lastColumn && at.Y < lastY-12 {
 				t.Errorf("%s: after column %d at %.0f the focus goes to column %d at %.0f", describe(f), lastColumn, lastY, c, at.Y)

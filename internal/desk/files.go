@@ -9,18 +9,44 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
 
+	"reelworth/internal/desk/dialogs"
+	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
-	"reelworth/internal/draft"
+	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
 )
 
+// fileWindow is what the files ask of the window.
+type fileWindow interface {
+	Session() *session.Session
+	Take(*session.Session)               // work on something else
+	Saved()                              // the state of the work is another
+	Recent()                             // the list of recent files is another
+	ShowFaults(*pages.FaultList, string) // in the place of the columns, under a title
+	Columns()                            // back from there
+	Announce(text string)                // what was done
+}
+
+// files opens and saves, and asks before something is lost.
+type files struct {
+	win      fileWindow
+	on       *kit.Dialogs
+	asker    *dialogs.Asker
+	work     *jobs.Background
+	keeper   *session.Keeper
+	settings *settings
+	home     string // the folder that file questions start in; "" is the user's own
+	saving   bool   // a file is being written
+}
+
 // folder is where file questions begin.
-func (d *Desk) folder() string {
-	if d.session.doc != nil && d.session.doc.Path != "" {
-		return filepath.Dir(d.session.doc.Path)
+func (f *files) folder() string {
+	if f.win.Session().Doc != nil && f.win.Session().Doc.Path != "" {
+		return filepath.Dir(f.win.Session().Doc.Path)
 	}
-	if d.Home != "" {
-		return d.Home
+	if f.home != "" {
+		return f.home
 	}
 	home, err := os.UserHomeDir()
 	if err != nil {
@@ -30,74 +56,61 @@ func (d *Desk) folder() string {
 }
 
 // askOpen asks which file to open.
-func (d *Desk) askOpen() {
-	d.leaving(func() {
-		chooser := dialog.NewFileOpen(func(f fyne.URIReadCloser, err error) {
+func (f *files) askOpen() {
+	f.leaving(func() {
+		chooser := dialog.NewFileOpen(func(chosen fyne.URIReadCloser, err error) {
 			if err != nil {
-				d.dialogs.Report("The file was not opened", err)
+				f.on.Report("The file was not opened", err)
 				return
 			}
-			if f != nil {
-				f.Close()
-				d.Open(f.URI().Path())
+			if chosen != nil {
+				chosen.Close()
+				f.open(chosen.URI().Path())
 			}
-		}, d.win)
+		}, f.on.Window)
 		chooser.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
-		if at, err := storage.ListerForURI(storage.NewFileURI(d.folder())); err == nil {
+		if at, err := storage.ListerForURI(storage.NewFileURI(f.folder())); err == nil {
 			chooser.SetLocation(at)
 		}
 		chooser.Resize(fyne.NewSize(820, 560))
-		d.dialogs.Choose(chooser)
+		f.on.Choose(chooser)
 	})
 }
 
 // Open reads a scenario file away from the interface thread and shows it, or what is
 // wrong with it.
-func (d *Desk) Open(path string) {
-	s, mark := d.session, d.session.draft.Mark()
-	d.background(func() func() {
+func (f *files) open(path string) {
+	s, mark := f.win.Session(), f.win.Session().Draft.Mark()
+	f.work.Do(func() func() {
 		doc, err := library.Open(path)
 		return func() {
-			if d.session != s || d.session.draft.Mark() != mark { // something was typed meanwhile
-				d.leaving(func() { d.opened(doc, err) })
+			if f.win.Session() != s || f.win.Session().Draft.Mark() != mark { // something was typed meanwhile
+				f.leaving(func() { f.opened(doc, err) })
 				return
 			}
-			d.opened(doc, err)
+			f.opened(doc, err)
 		}
 	})
 }
 
-// background does something away from the interface thread, and then runs there what
-// it came to.
-func (d *Desk) background(do func() (then func())) {
-	d.pending.Add(1)
-	go func() {
-		defer d.pending.Done()
-		then := do()
-		d.Post(then)
-	}()
-}
-
-func (d *Desk) opened(doc *library.Document, err error) {
+func (f *files) opened(doc *library.Document, err error) {
 	switch {
 	case err != nil:
-		d.dialogs.Report("The file was not opened", err)
+		f.on.Report("The file was not opened", err)
 	case len(doc.Faults) > 0:
-		d.showFaults(doc)
+		f.showFaults(doc)
 	case len(doc.File.Scenarios) == 0:
-		d.dialogs.Report("The file was not opened", errors.New(doc.Path+" holds no scenario."))
+		f.on.Report("The file was not opened", errors.New(doc.Path+" holds no scenario."))
 	default:
-		d.showColumns()
-		d.session = newSession(doc.File)
-		d.session.doc = doc
-		d.session.switchTo(d.App.Preferences().String(keepPlace + doc.Path))
-		d.rememberFile(doc.Path)
-		d.dropKept()
-		d.claimFile(doc.Path)
-		d.shown = nil
-		d.rebuild()
+		s := session.New(doc.File)
+		s.Doc = doc
+		s.SwitchTo(f.settings.place(doc.Path))
+		f.remember(doc.Path)
+		f.keeper.Drop()
+		f.win.Take(s)
+		f.keeper.ClaimFile(doc.Path)
 		if n := len(doc.Notices); n > 0 {
-			d.answer.announce(notices(doc))
+			f.win.Announce(notices(doc))
 		}
 	}
 }
@@ -115,126 +128,23 @@ func notices(doc *library.Document) string {
 	return text
 }
 
+// remember puts a file first among the recent ones.
+func (f *files) remember(path string) {
+	f.settings.keepFile(path)
+	f.win.Recent()
+}
+
 // showFaults puts the list of faults in the place of the columns.
-func (d *Desk) showFaults(doc *library.Document) {
-	list := newFaultList(doc.Path, doc.Faults, func() { d.leaving(func() { d.Open(doc.Path) }) }, d.showColumns)
-	d.faults = list
-	d.win.SetContent(list.content)
-	d.win.SetTitle("Reelworth – " + filepath.Base(doc.Path))
+func (f *files) showFaults(doc *library.Document) {
+	again := func() { f.leaving(func() { f.open(doc.Path) }) }
+	f.win.ShowFaults(pages.NewFaultList(doc.Path, doc.Faults, again, f.win.Columns), filepath.Base(doc.Path))
 }
 
-// showColumns goes back from the list of faults.
-func (d *Desk) showColumns() {
-	if d.faults != nil {
-		d.faults = nil
-		d.win.SetContent(d.root)
-		d.title()
-	}
-}
-
-// save writes the work to its file, asking for one where it has none. then runs after it
-// is saved.
-func (d *Desk) save(then func()) {
-	doc := d.session.doc
-	if doc == nil || doc.Path == "" {
-		d.askSaveAs(then)
-		return
-	}
-	d.write(d.session, doc.Path, library.Options{}, then)
-}
-
-// askSaveAs asks for a file to write the work to.
-func (d *Desk) askSaveAs(then func()) {
-	path := filepath.Join(d.folder(), fileSafe(d.current().Name)+".toml")
-	own := ""
-	if d.session.doc != nil && d.session.doc.Path != "" {
-		path, own = d.session.doc.Path, d.session.doc.Path
-	}
-	d.ask(pathQuestion{
-		title: "Save as", confirm: "Save", path: path, own: own, endings: []string{".toml"},
-		then: func(path string) {
-			if path == own {
-				d.save(then)
-				return
-			}
-			d.write(d.session, path, library.Options{Overwrite: true}, then)
-		},
-	})
-}
-
-// write saves away from the interface thread. What is typed meanwhile counts as not
-// saved.
-func (d *Desk) write(s *session, path string, o library.Options, then func()) {
-	if d.saving {
-		return // the one under way is waited for
-	}
-	d.saving = true
-	s.draft.Seal()
-	file, mark := s.draft.File(), s.draft.Mark()
-	next := library.New(file)
-	if s.doc != nil {
-		same := *s.doc
-		next = &same
-	}
-	d.background(func() func() {
-		err := next.SaveAs(path, file, o)
-		return func() { d.written(s, next, mark, err, then) }
-	})
-}
-
-func (d *Desk) written(s *session, doc *library.Document, mark draft.Mark, err error, then func()) {
-	d.saving = false
-	var changed *library.ChangedOutside
-	switch {
-	case errors.As(err, &changed):
-		what := "Another program changed this file after it was opened. Overwriting it loses that change; the file as it is now stays beside it as .bak."
-		if changed.Gone {
-			what = "The file was deleted after it was opened."
-		}
-		d.dialogs.Confirm("Overwrite "+filepath.Base(changed.Path)+"?", what, "Overwrite",
-			func() { d.write(s, changed.Path, library.Options{Overwrite: true}, then) })
-	case err != nil:
-		d.dialogs.Report("Nothing was saved", err)
-	default:
-		s.doc = doc
-		s.draft.Saved(mark)
-		d.rememberFile(doc.Path)
-		if d.session != s {
-			return // another file is open now
-		}
-		if !s.draft.Modified() {
-			d.dropKept()
-		}
-		d.claimFile(doc.Path)
-		d.show()
-		if then != nil {
-			d.leaving(then) // asks again about what was typed meanwhile
+// openLast opens the file that was open last, if it is still there.
+func (f *files) openLast() {
+	if list := f.settings.recent(); len(list) > 0 {
+		if _, err := os.Stat(list[0]); err == nil {
+			f.open(list[0])
 		}
 	}
-}
-
-// leaving asks what to do with unsaved work, then goes on.
-func (d *Desk) leaving(then func()) {
-	if !d.session.draft.Modified() {
-		then()
-		return
-	}
-	d.dialogs.Ask("Save the changes?", kit.Paragraphs("The changes to "+d.session.called()+" are not saved.", 400*kit.TextFactor), nil,
-		kit.Reply{Label: "Cancel"}, kit.Reply{Label: "Discard", Do: then}, kit.Reply{Label: "Save", Do: func() { d.save(then) }})
-}
-
-// close ends the program, asking about unsaved work.
-func (d *Desk) close() {
-	if d.win.Canvas().Overlays().Top() != nil {
-		return // a question is open already
-	}
-	d.leaving(func() {
-		d.rememberSize()
-		d.rememberPlace()
-		d.release()
-		d.worker.stop()
-		d.ahead.stop()
-		d.win.SetCloseIntercept(nil)
-		d.win.Close()
-	})
 }

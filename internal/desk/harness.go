@@ -1,15 +1,13 @@
 package desk
 
 import (
-	"fmt"
-	"strings"
 	"sync"
 	"time"
 
 	"fyne.io/fyne/v2"
-	"github.com/shopspring/decimal"
 
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -42,17 +40,13 @@ func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
 // Settle lets everything under way come to its end, the headline included.
 func (h *Harness) Settle() {
 	for range 20 {
-		h.worker.idle()
-		h.ahead.idle()
-		h.pending.Wait()
+		h.pipeline.idle()
+		h.work.Wait()
 		if !h.drain() {
 			break
 		}
 	}
-	if h.pace.waiting {
-		h.pace.touch(now)
-		h.settled()
-	}
+	h.pipeline.settleNow()
 }
 
 // drain runs what is queued; it says whether there was anything.
@@ -75,36 +69,35 @@ func (h *Harness) Resize(width, height float32) {
 
 // SetTheme switches to "paper" or "safelight".
 func (h *Harness) SetTheme(name string) {
-	h.setTheme(kit.ThemeChoice(name))
+	h.settings.setTheme(kit.ThemeChoice(name))
 	h.repaint()
 	h.Settle()
 }
 
 // Page turns the answer to a page, from 0.
 func (h *Harness) Page(i int) {
-	h.answer.tabs.Choose(i)
+	h.answer.Page(i)
 	h.Settle()
 }
 
 // Topic turns the form to a topic: "offer", "shooting", "loading", "developing",
 // "border" or "rates"; offer is counted from 0.
 func (h *Harness) Topic(name string, offer int) {
-	h.choose(selection{topic(name), offer})
+	h.choose(session.Selection{Topic: session.Topic(name), Offer: offer})
 	h.Settle()
 }
 
 // Put opens a scenario of the caller's.
 func (h *Harness) Put(f scenario.File) {
-	h.session = newSession(f)
-	h.rebuild()
+	h.take(session.New(f))
 	h.Settle()
 }
 
 // Type puts text into the field with that key, as typing does.
 func (h *Harness) Type(key, text string) bool {
-	for _, f := range h.form.fields {
-		if f.key == key {
-			if box, ok := f.input.(*kit.TextBox); ok {
+	for _, f := range h.form.Fields() {
+		if f.Key == key {
+			if box, ok := f.Input.(*kit.TextBox); ok {
 				h.win.Canvas().Focus(box.Entry)
 				box.Entry.SetText(text)
 				return true
@@ -116,31 +109,10 @@ func (h *Harness) Type(key, text string) bool {
 
 // Deal opens the panel for something offered at a price.
 func (h *Harness) Deal(price string) {
-	h.askDeal()
+	h.asker.AskDeal()
 	h.Settle()
 	if box, ok := h.win.Canvas().Focused().(*kit.Entry); ok {
 		box.SetText(price)
 	}
 	h.Settle()
-}
-
-// Crowd is the demo with eight ways to buy whose names have 60 characters.
-func Crowd() scenario.File {
-	f := scenario.Demo()
-	s := f.Scenarios[0].Clone()
-	for i := 0; len(s.Offers) < 8; i++ {
-		o := s.Offers[i%3]
-		o.Price = o.Price.Add(decimal.New(int64(i), 0))
-		s.Offers = append(s.Offers, o)
-	}
-	for i := range s.Offers {
-		was := s.Offers[i].Name
-		name := fmt.Sprintf("%d %s %s", i+1, was, strings.Repeat("a name that goes on ", 4))[:60]
-		if i < 3 && s.Baseline == was {
-			s.Baseline = name
-		}
-		s.Offers[i].Name = name
-	}
-	f.Scenarios = []scenario.Scenario{s}
-	return f
 }

@@ -11,6 +11,8 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/offers"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -76,16 +78,16 @@ func TestNoTextIsCutOrOverlaps(t *testing.T) {
 					t.Cleanup(func() { kit.SetTextSize(1) })
 					h.Put(file)
 					h.Resize(size.Width, size.Height)
-					for page := range h.answer.tabs.Pages {
+					for page := range h.answer.Tabs.Pages {
 						h.Page(page)
 						h.inspect(t, fmt.Sprint("page ", h.View().Page))
 					}
-					for _, topic := range topicNames {
-						h.choose(selection{topic.topic, 2})
+					for _, topic := range offers.Topics {
+						h.choose(session.Selection{Topic: topic.Topic, Offer: 2})
 						h.unfoldAll()
-						h.inspect(t, topic.name)
+						h.inspect(t, topic.Name)
 					}
-					h.choose(selection{topicOffer, 2})
+					h.choose(session.Selection{Topic: session.TopicOffer, Offer: 2})
 					h.unfoldAll()
 					h.mustType(t, "offer[3].shipping", "34..5")
 					h.mustType(t, "offer[3].discount_percent", "140")

@@ -8,7 +8,12 @@ import (
 
 	"fyne.io/fyne/v2/test"
 
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/dialogs"
+	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -18,33 +23,31 @@ func TestAFieldOfAFormThatIsGoneTakesNothing(t *testing.T) {
 	h := open(t)
 	h.addOffer(scenario.KindReel)
 	h.Settle()
-	old := h.form.fields[0] // the new reel's price has the focus
-	if i, ok := h.session.draft.Undo(); ok {
-		h.returned(i)
-	}
+	old := h.form.Fields()[0] // the new reel's price has the focus
+	h.change(func(s *session.Session) { s.Undo() })
 	h.Settle()
-	h.edit(old, "7")
-	h.enter(old, false)
-	h.nudge(old, 1)
+	h.form.Edit(old, "7")
+	h.form.Enter(old, false)
+	h.form.Nudge(old, 1)
 	h.Settle()
 	h.agrees(t, demo())
-	if h.Window().Canvas().Focused() == old.focus {
+	if h.Window().Canvas().Focused() == old.Focus {
 		t.Error("the focus is in a field that is not on the screen")
 	}
 }
 
 func TestTypingAfterTurningToAnotherScenario(t *testing.T) {
 	h := open(t)
-	h.duplicateScenario()
+	h.change((*session.Session).Duplicate)
 	h.Settle()
 	h.Topic("offer", 1)
 	h.mustType(t, "offer[2].price", "8450")
 	box := h.Window().Canvas().Focused().(*kit.Entry)
-	h.nextScenario(-1)
+	h.change(func(s *session.Session) { s.Step(-1) })
 	h.Settle()
 	box.SetText("7")
 	h.Settle()
-	if got := h.current().Offers[1].Price.String(); got != "8450" {
+	if got := h.session.Current().Offers[1].Price.String(); got != "8450" {
 		t.Error("the other scenario's price became", got)
 	}
 }
@@ -56,12 +59,12 @@ func TestAnUnreadableTextLeavesNoPrefixBehind(t *testing.T) {
 	}
 	h.Settle()
 	h.agrees(t, demo())
-	if h.session.draft.Modified() {
+	if h.session.Draft.Modified() {
 		t.Error("21x changed the scenario")
 	}
 	h.mustType(t, "offer[3].price", "1,234")
 	h.Settle()
-	if got := h.current().Offers[2].Price.String(); got != "118" {
+	if got := h.session.Current().Offers[2].Price.String(); got != "118" {
 		t.Error("an unanswered question left", got)
 	}
 }
@@ -97,9 +100,9 @@ func TestUndoInARevisitedField(t *testing.T) {
 	h.Window().Canvas().Unfocus()
 	h.mustType(t, "offer[3].units", "2")
 	h.Window().Canvas().Unfocus()
-	for _, f := range h.form.fields {
-		if f.key == "offer[3].price" {
-			h.Window().Canvas().Focus(f.focus)
+	for _, f := range h.form.Fields() {
+		if f.Key == "offer[3].price" {
+			h.Window().Canvas().Focus(f.Focus)
 		}
 	}
 	h.undo()
@@ -121,10 +124,10 @@ func TestOverwritingWritesTheFileThatWasAskedAbout(t *testing.T) {
 	h.mustType(t, "offer[3].price", "99")
 	h.Settle()
 	os.WriteFile(a, []byte("schema = 1\n"), 0o644)
-	h.save(nil)
+	h.files.save(nil)
 	h.Settle() // asks whether to overwrite a
 	asked := h.dialogs.Open[len(h.dialogs.Open)-1]
-	h.session.draft.Saved(h.session.draft.Mark()) // as if it had been dealt with meanwhile
+	h.session.Draft.Saved(h.session.Draft.Mark()) // as if it had been dealt with meanwhile
 	h.Open(b)
 	h.Settle()
 	asked.Buttons[1].Press()
@@ -132,7 +135,7 @@ func TestOverwritingWritesTheFileThatWasAskedAbout(t *testing.T) {
 	if text := string(read(t, a)); strings.Contains(text, "The other file") || !strings.Contains(text, "99") {
 		t.Error("another file's work was written over this one")
 	}
-	if h.current().Name != "The other file" || h.session.doc.Path != b {
+	if h.session.Current().Name != "The other file" || h.session.Doc.Path != b {
 		t.Error("the window left the file that is open")
 	}
 }
@@ -145,7 +148,7 @@ func TestClosingAfterSavingAsksAboutWhatWasTypedMeanwhile(t *testing.T) {
 	h.mustType(t, "offer[3].price", "99")
 	h.Settle()
 	closed := false
-	h.save(func() { closed = true })
+	h.files.save(func() { closed = true })
 	h.mustType(t, "offer[3].price", "98")
 	h.Settle()
 	if closed || !h.View().Asking {
@@ -159,8 +162,8 @@ func TestSavingTwiceAtOnceRaisesNoAlarm(t *testing.T) {
 	h.Open(path)
 	h.Settle()
 	h.mustType(t, "offer[3].price", "99")
-	h.save(nil)
-	h.save(nil)
+	h.files.save(nil)
+	h.files.save(nil)
 	h.Settle()
 	if h.View().Asking || strings.Contains(h.View().State, "unsaved") {
 		t.Error("two saves at once ask:", h.View().State)
@@ -174,12 +177,11 @@ func TestUndoAfterSavingIsKept(t *testing.T) {
 	h.Open(path)
 	h.Settle()
 	h.mustType(t, "offer[3].price", "99")
-	h.save(nil)
+	h.files.save(nil)
 	h.Settle()
-	h.session.draft.Undo()
-	h.returned(0)
+	h.change(func(s *session.Session) { s.Undo() })
 	h.Settle()
-	h.keepNow()
+	h.keeper.KeepNow()
 	h.Settle()
 	if files, _ := filepath.Glob(filepath.Join(state, "*.toml")); len(files) == 0 {
 		t.Error("what was undone after saving would not outlive a crash")
@@ -188,19 +190,19 @@ func TestUndoAfterSavingIsKept(t *testing.T) {
 
 func TestOrderSizeComesBack(t *testing.T) {
 	h := open(t)
-	h.Page(pageSizes)
+	h.Page(pages.Sizes)
 	h.pick(t, "offer[3].currency", "CAD") // no rate: nothing to show
 	h.Topic("offer", 1)
 	h.Settle()
-	if p := h.answer.sizes; !p.figure.Visible() || !p.table.Visible() || p.offer != "Marigold 400, pack of 5 by post" {
-		t.Error("the page stays empty for", p.offer)
+	if p := h.answer.Sizes; !p.Figure.Visible() || !p.Table.Visible() || p.Offer != "Marigold 400, pack of 5 by post" {
+		t.Error("the page stays empty for", p.Offer)
 	}
 }
 
 func TestExportsCanBeRead(t *testing.T) {
 	h := open(t)
 	path := filepath.Join(t.TempDir(), "chart.png")
-	h.export(path, exportChoice{figureCost, "paper", "1"})
+	h.asker.Export(path, dialogs.ExportChoice{Figure: answer.Cost, Theme: "paper", Scale: "1"})
 	h.Settle()
 	if info, err := os.Stat(path); err != nil || info.Mode().Perm() != 0o644 {
 		t.Error(info.Mode(), err)
@@ -209,11 +211,11 @@ func TestExportsCanBeRead(t *testing.T) {
 
 func TestADealThatCannotBeReadIsNotJudged(t *testing.T) {
 	h := open(t)
-	h.askDeal()
+	h.asker.AskDeal()
 	h.Settle()
-	h.panel(t, dealPrice).Entry.SetText("7.40")
+	h.panel(t, dialogs.DealPrice).Entry.SetText("7.40")
 	h.Settle()
-	for label, text := range map[string]string{dealPrice: "7x", dealRolls: "2.5"} {
+	for label, text := range map[string]string{dialogs.DealPrice: "7x", dialogs.DealRolls: "2.5"} {
 		was := h.panel(t, label).Entry.Text
 		h.panel(t, label).Entry.SetText(text)
 		h.Settle()
@@ -227,12 +229,12 @@ func TestADealThatCannotBeReadIsNotJudged(t *testing.T) {
 
 func TestANewScenarioTakesTheDemosPlace(t *testing.T) {
 	h := open(t)
-	h.newScenario()
+	h.asker.NewScenario()
 	h.press(t, "Cancel")
 	h.agrees(t, demo())
-	h.newScenario()
+	h.asker.NewScenario()
 	h.press(t, "Make")
-	if names := h.session.names(); len(names) != 1 || names[0] != "New scenario" || !strings.Contains(h.View().State, "unsaved") {
+	if names := h.session.Names(); len(names) != 1 || names[0] != "New scenario" || !strings.Contains(h.View().State, "unsaved") {
 		t.Error(names, h.View().State)
 	}
 }
@@ -246,15 +248,14 @@ func TestTheLastFileOpensWhereItWasLeft(t *testing.T) {
 	path := write(t, string(scenario.Write(f)))
 	h.Open(path)
 	h.Settle()
-	h.nextScenario(1)
+	h.change(func(s *session.Session) { s.Step(1) })
 	h.Settle()
-	h.rememberPlace()
-	h.session = newSession(scenario.Demo())
-	h.rebuild()
+	h.settings.keepPlaceOf(h.session)
+	h.take(session.NewDemo())
 	h.OpenLast()
 	h.Settle()
-	if h.session.doc == nil || h.session.doc.Path != path || h.current().Name != "The second one" {
-		t.Error("opened on", h.current().Name)
+	if h.session.Doc == nil || h.session.Doc.Path != path || h.session.Current().Name != "The second one" {
+		t.Error("opened on", h.session.Current().Name)
 	}
 }
 
@@ -265,7 +266,7 @@ func TestAQuoteIsTypedInEitherDirection(t *testing.T) {
 	h.Settle()
 	s := demo()
 	s.Offers[2].Currency = "CAD"
-	s.Rates = append(s.Rates, scenario.Rate{One: "EUR", Equals: decimalOf("1.5658"), In: "CAD", Date: scenario.DateOf(noon), Source: typedByHand})
+	s.Rates = append(s.Rates, scenario.Rate{One: "EUR", Equals: decimalOf("1.5658"), In: "CAD", Date: scenario.DateOf(noon), Source: form.TypedByHand})
 	h.agrees(t, s)
 	if beside := h.field(t, "rate[3].equals of EUR").Beside; !strings.Contains(beside, "0.63865") {
 		t.Error("the other direction is not shown:", beside)
@@ -277,10 +278,10 @@ func TestPicturesAreSharpAtEveryScale(t *testing.T) {
 	h := open(t)
 	for _, scale := range []float32{1, 1.5, 2} {
 		h.win.Canvas().(test.WindowlessCanvas).SetScale(scale)
-		h.redraw()
+		h.pipeline.redraw()
 		h.Settle()
-		want := int(h.answer.cost.Size().Width*scale + 0.5)
-		if got := h.answer.cost.Image.Image.Bounds().Dx(); got < want-2 || got > want+2 {
+		want := int(h.answer.Charts.Cost.Size().Width*scale + 0.5)
+		if got := h.answer.Charts.Cost.Image.Image.Bounds().Dx(); got < want-2 || got > want+2 {
 			t.Errorf("at %v the picture is %d pixels wide, the screen shows %d", scale, got, want)
 		}
 		h.inspect(t, "charts")

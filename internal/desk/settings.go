@@ -1,14 +1,13 @@
 package desk
 
 import (
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 )
@@ -33,52 +32,62 @@ var textSizes = []struct {
 	factor float32
 }{{"Text as drawn", 1}, {"Larger text", 1.15}, {"Largest text", 1.3}}
 
-// restore brings back what was remembered.
-func (d *Desk) restore() {
-	p := d.App.Preferences()
+// themes are the themes to choose from.
+var themes = []struct {
+	choice kit.ThemeChoice
+	label  string
+}{{kit.FollowSystem, "Theme of the system"}, {kit.AlwaysPaper, "Paper theme"}, {kit.AlwaysSafelight, "Safelight theme"}}
+
+// settings are what is remembered between starts.
+type settings struct {
+	app    fyne.App
+	locale money.Locale // how the user writes numbers
+}
+
+// restore brings back what was remembered; numbers are written as the system does unless
+// something else was chosen.
+func restore(app fyne.App, system money.Locale) *settings {
+	s := &settings{app: app, locale: system}
+	p := app.Preferences()
 	kit.Look.Choice = kit.ThemeChoice(p.StringWithFallback(keepTheme, string(kit.FollowSystem)))
 	kit.SetTextSize(float32(p.FloatWithFallback(keepText, 1)))
 	if l := money.Locale(p.String(keepNumbers)); slices.Contains(money.Locales(), l) {
-		d.Locale = l
+		s.locale = l
 	}
+	app.Settings().SetTheme(kit.Look)
+	return s
 }
 
-// rememberedSize is the window's size when it was closed last.
-func (d *Desk) rememberedSize() fyne.Size {
-	p := d.App.Preferences()
+// size is the window's size when it was closed last.
+func (s *settings) size() fyne.Size {
+	p := s.app.Preferences()
 	w, h := p.FloatWithFallback(keepWidth, 1280), p.FloatWithFallback(keepHeight, 800)
 	return fyne.NewSize(float32(max(w, 800)), float32(max(h, 500)))
 }
 
-func (d *Desk) rememberSize() {
-	s := d.win.Canvas().Size()
-	p := d.App.Preferences()
-	p.SetFloat(keepWidth, float64(s.Width))
-	p.SetFloat(keepHeight, float64(s.Height))
+func (s *settings) keepSize(size fyne.Size) {
+	s.app.Preferences().SetFloat(keepWidth, float64(size.Width))
+	s.app.Preferences().SetFloat(keepHeight, float64(size.Height))
 }
 
 // setTheme switches the theme and remembers it.
-func (d *Desk) setTheme(choice kit.ThemeChoice) {
+func (s *settings) setTheme(choice kit.ThemeChoice) {
 	kit.Look.Choice = choice
-	d.App.Preferences().SetString(keepTheme, string(choice))
-	d.App.Settings().SetTheme(kit.Look)
-	d.refreshMenu()
+	s.app.Preferences().SetString(keepTheme, string(choice))
+	s.app.Settings().SetTheme(kit.Look)
 }
 
-// setText changes the size of the text and remembers it.
-func (d *Desk) setText(factor float32) {
-	d.App.Preferences().SetFloat(keepText, float64(factor))
+// setText changes the size of the text and remembers it; the window must be laid out anew.
+func (s *settings) setText(factor float32) {
+	s.app.Preferences().SetFloat(keepText, float64(factor))
 	kit.SetTextSize(factor)
-	d.App.Settings().SetTheme(kit.Look)
-	d.layOut()
+	s.app.Settings().SetTheme(kit.Look)
 }
 
 // setNumbers changes how numbers are read and written, and remembers it.
-func (d *Desk) setNumbers(l money.Locale) {
-	d.App.Preferences().SetString(keepNumbers, string(l))
-	d.Locale = l
-	d.win.Canvas().Unfocus()
-	d.rebuild()
+func (s *settings) setNumbers(l money.Locale) {
+	s.app.Preferences().SetString(keepNumbers, string(l))
+	s.locale = l
 }
 
 // numbersSample shows a locale by a number in it.
@@ -87,9 +96,9 @@ func numbersSample(l money.Locale) string {
 }
 
 // recent are the files opened or saved last, the newest first.
-func (d *Desk) recent() []string {
+func (s *settings) recent() []string {
 	var list []string
-	for _, p := range strings.Split(d.App.Preferences().String(keepRecent), "\n") {
+	for _, p := range strings.Split(s.app.Preferences().String(keepRecent), "\n") {
 		if p != "" {
 			list = append(list, p)
 		}
@@ -97,49 +106,19 @@ func (d *Desk) recent() []string {
 	return list
 }
 
-// rememberFile puts a file first among the recent ones.
-func (d *Desk) rememberFile(path string) {
-	list := slices.DeleteFunc(d.recent(), func(p string) bool { return p == path })
+// keepFile puts a file first among the recent ones.
+func (s *settings) keepFile(path string) {
+	list := slices.DeleteFunc(s.recent(), func(p string) bool { return p == path })
 	list = append([]string{path}, list...)
-	d.App.Preferences().SetString(keepRecent, strings.Join(list[:min(len(list), mostRecent)], "\n"))
-	d.setMenu()
+	s.app.Preferences().SetString(keepRecent, strings.Join(list[:min(len(list), mostRecent)], "\n"))
 }
 
-// OpenLast opens the file that was open last, if it is still there.
-func (d *Desk) OpenLast() {
-	if list := d.recent(); len(list) > 0 {
-		if _, err := os.Stat(list[0]); err == nil {
-			d.Open(list[0])
-		}
-	}
-}
+// place is the scenario of a file that was looked at last.
+func (s *settings) place(path string) string { return s.app.Preferences().String(keepPlace + path) }
 
-// rememberPlace remembers which scenario of the file is looked at.
-func (d *Desk) rememberPlace() {
-	if doc := d.session.doc; doc != nil && doc.Path != "" {
-		d.App.Preferences().SetString(keepPlace+doc.Path, d.current().Name)
+// keepPlaceOf remembers which scenario of its file is looked at.
+func (s *settings) keepPlaceOf(work *session.Session) {
+	if doc := work.Doc; doc != nil && doc.Path != "" {
+		s.app.Preferences().SetString(keepPlace+doc.Path, work.Current().Name)
 	}
-}
-
-// recentMenu opens one of the recent files.
-func (d *Desk) recentMenu() *fyne.Menu {
-	m := fyne.NewMenu("")
-	for _, path := range d.recent() {
-		m.Items = append(m.Items, fyne.NewMenuItem(filepath.Base(path)+"  –  "+filepath.Dir(path),
-			d.guarded(func() { d.leaving(func() { d.Open(path) }) })))
-	}
-	if len(m.Items) == 0 {
-		none := fyne.NewMenuItem("none yet", nil)
-		none.Disabled = true
-		m.Items = append(m.Items, none)
-	}
-	return m
-}
-
-// dropped opens a file that was let fall on the window.
-func (d *Desk) dropped(_ fyne.Position, files []fyne.URI) {
-	if len(files) == 0 {
-		return
-	}
-	d.guarded(func() { d.leaving(func() { d.Open(files[0].Path()) }) })()
 }

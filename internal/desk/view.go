@@ -1,9 +1,9 @@
 package desk
 
 import (
-	"reelworth/internal/desk/kit"
-
 	"fyne.io/fyne/v2"
+
+	"reelworth/internal/desk/kit"
 )
 
 // View is what a person reads off the window, for tests that must not look at pixels.
@@ -32,26 +32,26 @@ type FieldView struct {
 // View reads the window. Call it on the interface thread.
 func (d *Desk) View() View {
 	v := View{
-		Title: d.win.Title(), Headline: d.answer.headline.String(), Under: d.answer.under.String(),
-		Status: d.answer.status.String(), State: d.ways.state.String(), Form: d.form.head.String(),
-		Page: d.answer.tabs.Pages[d.answer.tabs.At].Name, Asking: d.win.Canvas().Overlays().Top() != nil,
+		Title: d.win.Title(), Headline: d.answer.Headline.String(), Under: d.answer.Under.String(),
+		Status: d.answer.Status.String(), State: d.offers.State.String(), Form: d.form.Title(),
+		Page: d.answer.Tabs.Pages[d.answer.At()].Name, Asking: d.win.Canvas().Overlays().Top() != nil,
 	}
 	if d.faults != nil {
-		v.Faults = d.faults.count
+		v.Faults = d.faults.Count
 	}
-	for _, c := range d.ways.offers {
+	for _, c := range d.offers.Offers {
 		v.Offers = append(v.Offers, OfferView{c.Name.String(), c.Total.String(), c.Under.String(), c.Chosen})
 	}
 	focused := d.win.Canvas().Focused()
-	for _, f := range d.form.fields {
-		fv := FieldView{Key: f.key, Label: f.row.Label.String(), Beside: f.row.Meaning.String(), Faulty: f.held != ""}
-		switch in := f.input.(type) {
+	for _, f := range d.form.Fields() {
+		fv := FieldView{Key: f.Key, Label: f.Row.Label.String(), Beside: f.Row.Meaning.String(), Faulty: f.Problem != ""}
+		switch in := f.Input.(type) {
 		case *kit.TextBox:
 			fv.Text = in.Entry.Text
 		case *kit.Picker:
 			fv.Text = in.Shown()
 		}
-		fv.Focused = focused != nil && focused == f.focus
+		fv.Focused = focused != nil && focused == f.Focus
 		v.Fields = append(v.Fields, fv)
 	}
 	return v
@@ -70,10 +70,10 @@ func (v View) Field(key string) (FieldView, bool) {
 // Where is the middle of a field, in the window's units; negative where it is not on the
 // screen.
 func (d *Desk) Where(key string) (x, y float32) {
-	for _, f := range d.form.fields {
-		if f.key == key && f.row.Visible() {
-			at := fyne.CurrentApp().Driver().AbsolutePositionForObject(f.input)
-			size := f.input.Size()
+	for _, f := range d.form.Fields() {
+		if f.Key == key && f.Row.Visible() {
+			at := fyne.CurrentApp().Driver().AbsolutePositionForObject(f.Input)
+			size := f.Input.Size()
 			return at.X + size.Width/2, at.Y + size.Height/2
 		}
 	}

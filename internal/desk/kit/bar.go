@@ -15,6 +15,7 @@ type Bar struct {
 	part  *canvas.Rectangle
 }
 
+// NewBar is a line of no length yet.
 func NewBar() *Bar {
 	b := &Bar{whole: canvas.NewRectangle(theme.Color(Rule)), part: canvas.NewRectangle(theme.Color(Accent))}
 	b.whole.CornerRadius, b.part.CornerRadius = 2, 2

@@ -22,6 +22,7 @@ type Card struct {
 	ground             *canvas.Rectangle
 }
 
+// NewCard is an empty card: choose does what it is for, move goes to a neighbour.
 func NewCard(choose func(), move func(step int)) *Card {
 	c := &Card{Choose: choose, Step: move, ground: canvas.NewRectangle(theme.Color(Clear))}
 	c.Name = NewText(SizeText).AtMost(2)

@@ -18,12 +18,13 @@ type Reply struct {
 
 // Dialogs are the questions of one window.
 type Dialogs struct {
-	win     fyne.Window
+	Window  fyne.Window
 	Open    []*Dialog          // on the screen, the last on top
 	chooser *dialog.FileDialog // on the screen, nil for none
 }
 
-func NewDialogs(win fyne.Window) *Dialogs { return &Dialogs{win: win} }
+// NewDialogs asks in a window.
+func NewDialogs(win fyne.Window) *Dialogs { return &Dialogs{Window: win} }
 
 // Choose shows the toolkit's own dialog for a file or folder.
 func (d *Dialogs) Choose(c *dialog.FileDialog) {
@@ -43,7 +44,7 @@ func (p *Dialog) Hide() { p.dialog.Hide() }
 // Ask shows a dialog. The first reply is the way out, which Esc takes too; the last is
 // the one meant, and has the focus unless something else is given it.
 func (d *Dialogs) Ask(title string, content fyne.CanvasObject, focus fyne.Focusable, replies ...Reply) *Dialog {
-	p := &Dialog{dialog: dialog.NewCustomWithoutButtons(title, content, d.win)}
+	p := &Dialog{dialog: dialog.NewCustomWithoutButtons(title, content, d.Window)}
 	var row []fyne.CanvasObject
 	for _, r := range replies {
 		b := newReplyButton(r, p)
@@ -64,7 +65,7 @@ func (d *Dialogs) Ask(title string, content fyne.CanvasObject, focus fyne.Focusa
 	})
 	p.dialog.SetButtons(row)
 	p.dialog.Show()
-	d.win.Canvas().Focus(focus)
+	d.Window.Canvas().Focus(focus)
 	return p
 }
 

@@ -8,6 +8,7 @@ import (
 // fixed gives an object a height.
 type fixed struct{ height float32 }
 
+// FixedHeight gives an object a height.
 func FixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
 	return container.New(fixed{h}, o)
 }

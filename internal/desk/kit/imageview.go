@@ -25,6 +25,7 @@ type ImageView struct {
 	over    bool // something to press is under the pointer
 }
 
+// NewImageView is a view without a picture yet; resized is called when its room changes.
 func NewImageView(resized func()) *ImageView {
 	v := &ImageView{resized: resized, Note: newReadout()}
 	v.Image = &canvas.Image{FillMode: canvas.ImageFillStretch, ScaleMode: canvas.ImageScaleFastest}

@@ -9,6 +9,7 @@ import (
 // the left one with the rest.
 type sides struct{ gap float32 }
 
+// NewSides puts two objects at the ends of a line.
 func NewSides(left, right fyne.CanvasObject) *fyne.Container {
 	return container.New(&sides{gap: 8}, left, right)
 }
@@ -35,6 +36,7 @@ func (s *sides) MinSize(objects []fyne.CanvasObject) fyne.Size {
 // side lays objects from left to right, each as wide as it wants.
 type side struct{ gap float32 }
 
+// NewLine puts objects side by side.
 func NewLine(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
 	return container.New(side{gap}, objects...)
 }

@@ -18,6 +18,7 @@ type Link struct {
 	hovered bool
 }
 
+// NewLink is a link that does what tapped does.
 func NewLink(text string, tapped func()) *Link {
 	l := &Link{Do: tapped, line: canvas.NewRectangle(theme.Color(Accent))}
 	l.Label = NewText(SizeText, Span{Text: text, Color: Accent}).AtMost(1)

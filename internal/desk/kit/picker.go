@@ -35,6 +35,7 @@ type Picker struct {
 	arrow   *canvas.Text
 }
 
+// NewPicker offers options; changed is told what was chosen, nil for nobody.
 func NewPicker(options []Option, changed func(string)) *Picker {
 	p := &Picker{Options: options, changed: changed, frame: newFrame()}
 	p.label = NewText(SizeText).AtMost(1).Trailing()
@@ -45,7 +46,7 @@ func NewPicker(options []Option, changed func(string)) *Picker {
 	return p
 }
 
-// show chooses a value without telling anyone.
+// Set chooses a value without telling anyone.
 func (p *Picker) Set(value string) {
 	p.Value = value
 	p.Refresh()

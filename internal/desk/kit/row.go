@@ -19,6 +19,7 @@ type Row struct {
 	Answers []*Link // to a question beside the field, nil for none
 }
 
+// NewRow is a row with a field of a width.
 func NewRow(label string, field fyne.CanvasObject, width float32, unit string) *Row {
 	r := &Row{Field: field, width: width}
 	r.Label = NewText(SizeText, Span{Text: label}).AtMost(2)

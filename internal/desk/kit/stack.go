@@ -18,6 +18,7 @@ type stack struct {
 	width                    float32 // the last one laid out
 }
 
+// NewStack is objects under one another; width is what to reckon with before the first layout.
 func NewStack(width, gap float32, objects ...fyne.CanvasObject) *fyne.Container {
 	return container.New(&stack{gap: gap, width: width}, objects...)
 }
@@ -96,6 +97,7 @@ func Space(h float32) fyne.CanvasObject {
 	return r
 }
 
+// Objects are widgets as the toolkit takes them.
 func Objects[T fyne.CanvasObject](list ...T) []fyne.CanvasObject {
 	var out []fyne.CanvasObject
 	for _, o := range list {

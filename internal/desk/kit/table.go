@@ -24,6 +24,7 @@ type Table struct {
 
 const tableRow float32 = 24
 
+// NewTable is an empty table; copied is given it as text.
 func NewTable(copied func(text string)) *Table {
 	t := &Table{title: NewText(SizeText).AtMost(1)}
 	t.copy = NewLink("Copy", func() { copied(t.plain()) })
@@ -40,7 +41,7 @@ func (t *Table) plain() string {
 	return strings.Join(lines, "\n") + "\n"
 }
 
-// show puts up rows under the headings of their columns.
+// Set puts up rows under the headings of their columns.
 func (t *Table) Set(title string, head []string, rows [][]string) {
 	t.head, t.body = head, rows
 	t.title.Set(Span{Text: title, Bold: true})

@@ -23,6 +23,7 @@ type Tabs struct {
 	line    *canvas.Rectangle
 }
 
+// NewTabs shows the first page; changed is called when another is chosen.
 func NewTabs(changed func(), pages ...Tab) *Tabs {
 	t := &Tabs{Pages: pages, changed: changed, line: canvas.NewRectangle(theme.Color(Rule))}
 	for i, p := range pages {

@@ -35,6 +35,7 @@ type Text struct {
 	}
 }
 
+// NewText is text of a size.
 func NewText(size float32, spans ...Span) *Text {
 	p := &Text{FontSize: size, spans: spans}
 	p.ExtendBaseWidget(p)
@@ -87,7 +88,7 @@ func sameSpans(a, b []Span) bool {
 	return true
 }
 
-// text is all of it, for tests and for reading aloud.
+// String is all of it, for tests and for reading aloud.
 func (p *Text) String() string {
 	var b strings.Builder
 	for _, s := range p.spans {

@@ -20,6 +20,7 @@ type TextBox struct {
 	frame    *frame
 }
 
+// NewTextBox is an empty field, its text to the right when it is trailing.
 func NewTextBox(trailing bool) *TextBox {
 	b := &TextBox{Entry: newEntry(), Trailing: trailing, frame: newFrame()}
 	b.holder = container.NewThemeOverride(b.Entry, bareLook)
@@ -39,7 +40,7 @@ func NewTextBox(trailing bool) *TextBox {
 	return b
 }
 
-// show puts text into the field without telling anyone.
+// Set puts text into the field without telling anyone.
 func (b *TextBox) Set(text string) {
 	if b.Entry.Text == text {
 		return

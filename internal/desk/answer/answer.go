@@ -1,0 +1,91 @@
+package answer
+
+import (
+	"context"
+	"image"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/figure"
+	"reelworth/internal/scenario"
+)
+
+// Room is the room for one figure: in the window's units, and how many pixels
+// one unit has.
+type Room struct {
+	Width, Height, Scale float32
+	Text                 float32 // how much larger than drawn text is to be
+}
+
+func (c Room) empty() bool { return c.Width < 1 || c.Height < 1 }
+
+// Rooms has the space of each figure, empty for one that is not on the screen.
+type Rooms [Figures]Room
+
+// Job is what is to be worked out.
+type Job struct {
+	Epoch    uint64 // of the session; an answer from an earlier one is stale
+	Scenario scenario.Scenario
+	Faults   []scenario.Fault
+	Today    scenario.Date
+	Chosen   string // the offer the figures stress
+	Style    figure.Style
+	Room     Rooms
+}
+
+// The figures of the window.
+const (
+	Cost = iota
+	Spend
+	Strip
+	Flip
+	Swings
+	Sizes
+	Figures
+)
+
+// Picture is a drawing and what it looks like on the screen.
+type Picture struct {
+	Drawing *figure.Drawing
+	Text    float32 // the window's units in one of the drawing's
+	Image   image.Image
+}
+
+// Answer is what came of a job.
+type Answer struct {
+	Job        Job
+	Comparison *compare.Comparison
+	Pictures   [Figures]Picture
+}
+
+// Work computes a job and draws what is on the screen.
+func Work(_ context.Context, j Job) (*Answer, bool) {
+	c := compare.Compare(j.Scenario, j.Faults, j.Today)
+	a := &Answer{Job: j, Comparison: &c}
+	a.Pictures = drawAll(j.Room, func(i int, w, h float64) *figure.Drawing {
+		switch i {
+		case Cost:
+			return figure.CostPerRoll(&c, j.Chosen, w, h, j.Style)
+		case Spend:
+			return figure.Spend(&c, j.Chosen, w, h, j.Style)
+		case Strip:
+			if o := c.Find(j.Chosen); o != nil {
+				return figure.Strip(o, w, h, j.Style)
+			}
+		}
+		return nil
+	})
+	return a, true
+}
+
+// drawAll draws the figures that have room and a drawing.
+func drawAll(space Rooms, draw func(i int, w, h float64) *figure.Drawing) (pictures [Figures]Picture) {
+	for i, room := range space {
+		if room.empty() {
+			continue
+		}
+		if d := draw(i, float64(room.Width/room.Text), float64(room.Height/room.Text)); d != nil {
+			pictures[i] = Picture{d, room.Text, d.Image(float64(room.Scale * room.Text))}
+		}
+	}
+	return pictures
+}

@@ -1,0 +1,70 @@
+package dialogs
+
+import (
+	"path/filepath"
+	"strings"
+
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/palette"
+)
+
+// ExportChoice is how a chart is to be written.
+type ExportChoice struct {
+	Figure int    // of the answer
+	Theme  string // by name
+	Scale  string // of a PNG
+}
+
+// exportNames are what the figures are called in a file's name.
+var exportNames = map[int]string{
+	answer.Cost: "cost per roll", answer.Spend: "the year's spend", answer.Flip: "what changes it",
+	answer.Swings: "how far it swings", answer.Sizes: "order size",
+}
+
+// AskExport asks where to write a chart, and how.
+func (a *Asker) AskExport(fig int) {
+	choice := &ExportChoice{Figure: fig, Theme: kit.Palette().Name, Scale: "2"}
+	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: "paper"}, {Value: palette.Safelight.Name, Label: "safelight"}}, func(v string) { choice.Theme = v })
+	theme.Set(choice.Theme)
+	scale := kit.NewPicker([]kit.Option{{Value: "1", Label: "1×"}, {Value: "2", Label: "2×"}, {Value: "3", Label: "3×"}}, func(v string) { choice.Scale = v })
+	scale.Set(choice.Scale)
+	name := exportNames[fig]
+	a.AskPath(PathQuestion{
+		Title: "Export " + name, Confirm: "Export",
+		Path:    filepath.Join(a.host.Folder(), FileSafe(a.host.Session().Current().Name+", "+name)+".png"),
+		Endings: []string{".png", ".svg", ".pdf"},
+		extra:   []*kit.Row{kit.NewRow("Colours", theme, kit.WideWidth, ""), kit.NewRow("Size of a PNG", scale, kit.NumberWidth, "")},
+		Then:    func(path string) { a.Export(path, *choice) },
+	})
+}
+
+// FileSafe is a name without what a file's name cannot hold everywhere.
+func FileSafe(name string) string {
+	return strings.TrimSpace(strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, name))
+}
+
+// Export writes a chart away from the interface thread, and says when it could not.
+func (a *Asker) Export(path string, choice ExportChoice) {
+	now := a.host.Session()
+	e := answer.Export{
+		Path: path, Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
+		Scenario: now.Current(), Chosen: now.ChosenOffer(),
+		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(),
+	}
+	a.work.Do(func() func() {
+		err := e.Write()
+		return func() {
+			if err != nil {
+				a.on.Report("The chart was not written", err)
+				return
+			}
+			a.host.Announce("Written to " + path)
+		}
+	})
+}

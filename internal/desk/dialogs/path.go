@@ -1,0 +1,106 @@
+package dialogs
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+
+	"reelworth/internal/desk/kit"
+)
+
+// PathQuestion asks where to write. The toolkit's own dialog would open, and so empty,
+// the file it is pointed at before anything could be checked.
+type PathQuestion struct {
+	Title, Confirm string
+	Path           string     // to begin with
+	Own            string     // a path that is replaced without asking
+	Endings        []string   // allowed, the first is added where there is none
+	extra          []*kit.Row // more to choose
+	Then           func(path string)
+}
+
+// AskPath shows the question.
+func (a *Asker) AskPath(q PathQuestion) {
+	box := kit.NewTextBox(false)
+	box.Set(q.Path)
+	why := complaint()
+	fileRow := kit.NewRow("File", box, 380*kit.TextFactor, "")
+	browse := kit.NewLink("Choose another folder…", func() {
+		chooser := dialog.NewFolderOpen(func(folder fyne.ListableURI, err error) {
+			if err == nil && folder != nil {
+				box.Set(filepath.Join(folder.Path(), filepath.Base(box.Entry.Text)))
+			}
+		}, a.on.Window)
+		if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(box.Entry.Text))); err == nil {
+			chooser.SetLocation(at)
+		}
+		chooser.Resize(fyne.NewSize(760, 520))
+		chooser.Show()
+	})
+	width := kit.LabelWidth + 400*kit.TextFactor
+	body := kit.NewStack(width, 6, fileRow)
+	for _, r := range q.extra {
+		body.Add(r)
+	}
+	body.Add(browse)
+	body.Add(why)
+	var top *kit.Dialog
+	try := func() {
+		path, wrong := finish(box.Entry.Text, q.Endings)
+		if wrong != "" {
+			complain(why, wrong)
+			return
+		}
+		top.Hide()
+		a.replacing(path, q.Own, func() { q.Then(path) })
+	}
+	box.Entry.OnSubmitted = func(string) { try() }
+	box.Entry.Escape = func() { top.Leave() }
+	top = a.on.Ask(q.Title, kit.AtWidth(width, body), box.Entry,
+		kit.Reply{Label: "Cancel"}, kit.Reply{Label: q.Confirm, Do: try, Stay: true})
+}
+
+// finish makes a path whole, or says what is wrong with it.
+func finish(text string, endings []string) (path, wrong string) {
+	text = strings.TrimSpace(text)
+	if text == "" {
+		return "", "Type a file name."
+	}
+	if rest, ok := strings.CutPrefix(text, "~"+string(filepath.Separator)); ok {
+		if home, err := os.UserHomeDir(); err == nil {
+			text = filepath.Join(home, rest)
+		}
+	}
+	ending := strings.ToLower(filepath.Ext(text))
+	switch {
+	case ending == "":
+		text += endings[0]
+	case !slices.Contains(endings, ending):
+		return "", "The name must end in " + strings.Join(endings, ", ") + "."
+	}
+	abs, err := filepath.Abs(text)
+	if err != nil {
+		return "", err.Error()
+	}
+	if s, err := os.Stat(abs); err == nil && s.IsDir() {
+		return "", "This is a folder; add a file name."
+	}
+	if s, err := os.Stat(filepath.Dir(abs)); err != nil || !s.IsDir() {
+		return "", "There is no folder " + filepath.Dir(abs) + "; choose one that exists."
+	}
+	return abs, ""
+}
+
+// replacing asks before a file that is there already is replaced.
+func (a *Asker) replacing(path, own string, then func()) {
+	if _, err := os.Stat(path); err != nil || path == own {
+		then()
+		return
+	}
+	a.on.Confirm("Replace the file?", filepath.Base(path)+" is already there. Replacing it loses what it holds.", "Replace", then)
+}

@@ -1,0 +1,43 @@
+package form
+
+import (
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// Binding is one value of a scenario as a form shows and changes it.
+type Binding struct {
+	Key  string // as faults name it: "offer[3].price"
+	Name string // for the menu: "price of the reel"
+	Get  func(s *scenario.Scenario, l money.Locale) string
+	set  func(s *scenario.Scenario, text string, l money.Locale) error
+	// currency is where an amount's currency stands, for amounts pasted with one.
+	currency func(s *scenario.Scenario) *string
+	// fixed is an amount's currency where it cannot be chosen.
+	fixed func(s *scenario.Scenario) string
+}
+
+// then does more after a value has been set, as part of the same change.
+func (s Binding) then(do func(*scenario.Scenario)) Binding {
+	set := s.set
+	s.set = func(sc *scenario.Scenario, text string, l money.Locale) error {
+		if err := set(sc, text, l); err != nil {
+			return err
+		}
+		do(sc)
+		return nil
+	}
+	return s
+}
+
+// inCurrency says where the amount's currency stands.
+func (s Binding) inCurrency(at func(*scenario.Scenario) *string) Binding {
+	s.currency = at
+	return s
+}
+
+// atHome says that the amount is in the home currency.
+func (s Binding) atHome() Binding {
+	s.fixed = home
+	return s
+}

@@ -1,0 +1,203 @@
+package form
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// Window is what the form's column asks of the window around it.
+type Window interface {
+	Session() *session.Session
+	Locale() money.Locale
+	Today() scenario.Date
+	Typed()    // a field was changed: what follows can wait until the typing ends
+	Changed()  // so much was changed that all must be laid out anew
+	Withheld() // what was typed is kept out of the scenario
+	Explain()  // fields came into sight that say nothing yet
+	Redraw()   // the figures stress another part now
+}
+
+// Column is the middle column: the form of what is chosen, and help for the field under
+// the cursor.
+type Column struct {
+	Content *fyne.Container
+	Scroll  *container.Scroll
+	help    *help
+	form    *Form
+	canvas  fyne.Canvas
+	win     Window
+	inside  *Field // the one that has the focus, nil for none
+}
+
+// NewColumn is a column without a form yet.
+func NewColumn(win Window, canvas fyne.Canvas) *Column {
+	c := &Column{win: win, canvas: canvas, help: newHelp(), form: &Form{}}
+	c.Scroll = container.NewVScroll(container.NewWithoutLayout())
+	c.Content = container.New(columnLayout{}, c.Scroll, c.help.content)
+	return c
+}
+
+// Build lays the form of what is chosen out anew, and keeps the focus where it was if that
+// field is still there.
+func (c *Column) Build() {
+	focused, folds := c.focusedKey(), c.form.openFolds()
+	c.inside = nil
+	now := c.win.Session()
+	s := now.Current()
+	c.form = forms{c, c.win.Today()}.build(&s, now.Chosen)
+	if focused != "" {
+		c.canvas.Unfocus() // the old form's field must not go on taking keys
+	}
+	c.form.unfold(folds)
+	c.lay()
+	c.focusOn(focused)
+	for _, f := range c.form.fields { // what was typed and could not be taken stands there again
+		if text, ok := now.Withheld[f.Key]; ok {
+			f.Input.Set(text)
+			c.Edit(f, text)
+		}
+	}
+}
+
+// Entered is the key of the field under the cursor, "" for none.
+func (c *Column) Entered() string {
+	if c.inside == nil {
+		return ""
+	}
+	return c.inside.Key
+}
+
+// lay puts the form into the column.
+func (c *Column) lay() {
+	body := c.form.build(func() { c.lay(); c.win.Explain() })
+	c.Show()
+	at := c.Scroll.Offset
+	c.Scroll.Content = body
+	c.Scroll.Refresh()
+	c.Scroll.ScrollToOffset(at)
+}
+
+// UnfoldAll opens every fold.
+func (c *Column) UnfoldAll() {
+	for i := range c.form.groups {
+		c.form.groups[i].open = c.form.groups[i].fold != ""
+	}
+	c.lay()
+}
+
+// Show puts the scenario into the fields.
+func (c *Column) Show() {
+	s := c.win.Session().Current()
+	c.form.show(&s, c.win.Locale())
+}
+
+// Top scrolls to the form's beginning.
+func (c *Column) Top() { c.Scroll.ScrollToTop() }
+
+// Explain puts beside the fields what their values come to, and below them what is worth
+// knowing.
+func (c *Column) Explain(notes []string, meaning func(key string) string) {
+	if c.form.note(notes) {
+		c.Scroll.Refresh()
+	}
+	s, l := c.win.Session().Current(), c.win.Locale()
+	c.form.explain(func(key string) string {
+		var quote int
+		if n, _ := fmt.Sscanf(key, "rate[%d]", &quote); n == 1 {
+			return words.QuoteMeaning(&s, quote-1, l)
+		}
+		return meaning(key)
+	})
+}
+
+// Fields are the form's fields in reading order.
+func (c *Column) Fields() []*Field { return c.form.fields }
+
+// Title is what the form is about.
+func (c *Column) Title() string { return c.form.head.String() }
+
+// Withheld names the fields whose text is not part of the answer.
+func (c *Column) Withheld() []string {
+	var names []string
+	for _, f := range c.form.withheld() {
+		names = append(names, f.Name)
+	}
+	return names
+}
+
+// field is the field of a key, nil where there is none.
+func (c *Column) field(key string) *Field {
+	for _, f := range c.form.fields {
+		if f.Key == key {
+			return f
+		}
+	}
+	return nil
+}
+
+func (c *Column) focusedKey() string {
+	for _, f := range c.form.fields {
+		if f.Focus != nil && c.canvas.Focused() == f.Focus {
+			return f.Key
+		}
+	}
+	return ""
+}
+
+func (c *Column) focusOn(key string) {
+	if f := c.field(key); f != nil {
+		c.canvas.Focus(f.Focus)
+	}
+}
+
+// First is where the focus enters the form, nil where it has no field.
+func (c *Column) First() fyne.Focusable {
+	if len(c.form.fields) == 0 {
+		return nil
+	}
+	return c.form.fields[0].Focus
+}
+
+// FocusFirst enters the first field.
+func (c *Column) FocusFirst() {
+	if f := c.First(); f != nil {
+		c.canvas.Focus(f)
+	}
+}
+
+// reveal scrolls the form so that a field can be seen.
+func (c *Column) reveal(f *Field) {
+	const margin = 30
+	top, height := f.Row.Position().Y, f.Row.Size().Height
+	view := c.Scroll.Size().Height
+	at := c.Scroll.Offset.Y
+	switch {
+	case top-margin < at:
+		at = max(0, top-margin)
+	case top+height+margin > at+view:
+		at = top + height + margin - view
+	default:
+		return
+	}
+	c.Scroll.ScrollToOffset(fyne.NewPos(0, at))
+}
+
+// columnLayout puts the help under the form.
+type columnLayout struct{}
+
+func (columnLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	kit.Place(o[0], 0, 0, size.Width, size.Height-helpHeight())
+	kit.Place(o[1], 0, size.Height-helpHeight(), size.Width, helpHeight())
+}
+
+func (columnLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(Width(), helpHeight()+100)
+}

@@ -1,0 +1,77 @@
+package form
+
+import (
+	"fmt"
+
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+func (b forms) developingForm(s *scenario.Scenario) *Form {
+	f := &Form{title: always("Developing"), subtitle: always("an offer names the process it is for")}
+	for i, d := range s.Developing {
+		g := b.processGroup(i, d)
+		g.actions = kit.Objects(kit.NewLink("Remove this process", b.does(func(s *session.Session) { s.RemoveProcess(i) })))
+		f.groups = append(f.groups, g)
+		if d.Way == scenario.Home {
+			f.caution = words.ChemistryCaution
+			list := func(s *scenario.Scenario) *[]scenario.Equipment { return &s.Developing[i].Equipment }
+			f.groups = append(f.groups, b.equipmentGroups(s, fmt.Sprintf("developing[%d]", i+1), list)...)
+		}
+	}
+	f.groups = append(f.groups, group{actions: kit.Objects(
+		kit.NewLink("+ lab", b.does(func(s *session.Session) { s.AddProcess(scenario.Lab) })),
+		kit.NewLink("+ at home", b.does(func(s *session.Session) { s.AddProcess(scenario.Home) })),
+	)})
+	return f
+}
+
+func (b forms) processGroup(i int, d scenario.Developing) group {
+	at := func(s *scenario.Scenario) *scenario.Developing { return &s.Developing[i] }
+	key := func(k string) string { return fmt.Sprintf("developing[%d].%s", i+1, k) }
+	dec := func(k, name string, to func(*scenario.Developing) *scenario.Decimal) Binding {
+		return decimals(key(k), name, func(s *scenario.Scenario) *scenario.Decimal { return to(at(s)) })
+	}
+	name := texts(key("name"), "name of a process", func(s *scenario.Scenario) *string { return &at(s).Name })
+	way := choices(key("way"), "way of developing", func(s *scenario.Scenario) *scenario.Way { return &at(s).Way })
+	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
+	g := group{heading: d.Name, fields: []*Field{
+		wordField(b.e, "Name", followName(i, name)),
+		choiceField(b.e, "Where", kit.WideWidth, []kit.Option{{Value: "lab", Label: "at a lab"}, {Value: "home", Label: "at home"}}, way),
+	}}
+	if d.Way == scenario.Lab {
+		g.fields = append(g.fields, homeField(b.e, "Price, a cassette", dec("price", "price of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))
+		return g
+	}
+	rolls := counts(key("chemistry_rolls"), "rolls of a set", func(s *scenario.Scenario) *int { return &at(s).ChemistryRolls })
+	keeps := maybes(key("chemistry_keeps_months"), "how long chemistry keeps", func(s *scenario.Scenario) *scenario.Maybe { return &at(s).ChemistryKeepsMonth })
+	g.fields = append(g.fields,
+		homeField(b.e, "A set of chemistry", dec("chemistry_price", "price of chemistry", func(d *scenario.Developing) *scenario.Decimal { return &d.ChemistryPrice })),
+		numberField(b.e, "develops", "rolls", rolls),
+		numberField(b.e, "Keeps", "months", keeps),
+		homeField(b.e, "Extra, a roll", dec("extra_per_roll", "extra of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.ExtraPerRoll })),
+		numberField(b.e, "Time, a roll", "min", dec("minutes_per_roll", "time of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.MinutesPerRoll })),
+	)
+	return g
+}
+
+// followName keeps the offers that name a process naming it.
+func followName(i int, name Binding) Binding {
+	set := name.set
+	name.set = func(s *scenario.Scenario, text string, l money.Locale) error {
+		was := s.Developing[i].Name
+		if err := set(s, text, l); err != nil {
+			return err
+		}
+		for j := range s.Offers {
+			if s.Offers[j].Developing == was {
+				s.Offers[j].Developing = text
+			}
+		}
+		return nil
+	}
+	return name
+}

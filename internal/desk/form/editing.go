@@ -1,0 +1,132 @@
+package form
+
+import (
+	"strings"
+
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// Edit takes what was typed or chosen into the scenario, or keeps it out with the reason.
+// It starts from the scenario as it was when the field was entered, so that what is
+// typed on the way ("1", "11", "118") leaves no trace.
+func (c *Column) Edit(f *Field, text string) {
+	if !c.form.has(f) {
+		return // of a form that is gone, with the focus still in it
+	}
+	now, l := c.win.Session(), c.win.Locale()
+	before := now.Base()
+	next := before.Clone()
+	err := f.set(&next, text, l)
+	if q := whichNumber(f, err); q != nil {
+		f.ask(q)
+		c.withhold(f, text, before)
+		return
+	}
+	why, remedy := c.wrong(f, err, before, next, text)
+	f.refuse(why, remedy)
+	if why != "" {
+		c.withhold(f, text, before)
+		return
+	}
+	delete(now.Withheld, f.Key)
+	now.Change(c.nameOf(f), f.Key, next)
+	if _, chosen := f.Input.(*kit.Picker); chosen { // the form may have other fields now
+		now.Reshape()
+		c.win.Changed()
+		return
+	}
+	c.win.Typed()
+	if q := whichCurrency(c, f, &next, text, l); q != nil {
+		f.ask(q)
+	}
+}
+
+// wrong is what is wrong with a text, and what to write instead; "" for nothing. err is
+// what came of reading it.
+func (c *Column) wrong(f *Field, err error, before, next scenario.Scenario, text string) (why, remedy string) {
+	if err != nil {
+		return Reason(err)
+	}
+	if why := wrongCurrency(f, &next, text, c.win.Locale()); why != "" {
+		return why, why
+	}
+	if f.Key == "name" {
+		if why := c.win.Session().NameTaken(next.Name); why != "" {
+			return why, why
+		}
+	}
+	return NewFault(before, next, f.Key)
+}
+
+// withhold keeps what was typed out of the scenario, what came of it on the way as well:
+// "21x" must not leave 21 behind.
+func (c *Column) withhold(f *Field, text string, before scenario.Scenario) {
+	now := c.win.Session()
+	now.Withheld[f.Key] = text
+	now.Change(c.nameOf(f), f.Key, before)
+	c.win.Typed()
+	c.win.Withheld()
+}
+
+// nameOf is what a change of a field is called in the menu: "price of the pack".
+func (c *Column) nameOf(f *Field) string {
+	now := c.win.Session()
+	if offer := now.ChosenOffer(); now.Chosen.Topic == session.TopicOffer && offer != "" && strings.HasPrefix(f.Key, "offer[") {
+		return f.Name + " of " + offer
+	}
+	return f.Name
+}
+
+// Enter follows the focus: what is typed in one field until it is left is one change.
+func (c *Column) Enter(f *Field, in bool) {
+	if !c.form.has(f) {
+		return
+	}
+	f.inside = in
+	now := c.win.Session()
+	now.EndField()
+	stressed := words.PartOf(c.Entered())
+	if in {
+		c.inside = f
+		now.BeginField()
+		c.reveal(f)
+		c.help.say(words.FieldHelp(f.Key))
+	} else if c.inside == f {
+		c.inside = nil
+		c.help.say("")
+	}
+	if words.PartOf(c.Entered()) != stressed {
+		c.win.Redraw()
+	}
+	if in {
+		return
+	}
+	s := now.Current()
+	f.show(&s, c.win.Locale())
+}
+
+// Nudge moves a number by the up and down keys.
+func (c *Column) Nudge(f *Field, step int) {
+	if !c.form.has(f) {
+		return
+	}
+	l := c.win.Locale()
+	box := f.Input.(*kit.TextBox)
+	text := box.Entry.Text
+	v, err := ReadNumber(text, l)
+	if err != nil && strings.TrimSpace(text) != "" {
+		return
+	}
+	box.Entry.SetText(l.Field(money.Nudge(v, step)))
+	box.Entry.SelectAll()
+}
+
+// Change makes a change of more than a field.
+func (c *Column) Change(do func(*session.Session)) {
+	do(c.win.Session())
+	c.win.Changed()
+}

@@ -1,0 +1,43 @@
+package form
+
+import (
+	"reelworth/internal/desk/session"
+	"reelworth/internal/scenario"
+)
+
+// forms builds the forms; e is told what is typed.
+type forms struct {
+	e     editor
+	today scenario.Date
+}
+
+// build makes the form of a selection.
+func (b forms) build(s *scenario.Scenario, sel session.Selection) *Form {
+	switch sel.Topic {
+	case session.TopicShooting:
+		return b.shootingForm(s)
+	case session.TopicLoading:
+		return b.loadingForm(s)
+	case session.TopicDeveloping:
+		return b.developingForm(s)
+	case session.TopicBorder:
+		return b.borderForm()
+	case session.TopicRates:
+		return b.ratesForm(s)
+	}
+	if sel.Offer < len(s.Offers) {
+		return b.offerForm(s, sel.Offer)
+	}
+	return b.shootingForm(s)
+}
+
+// does is a link's deed: a change of the session.
+func (b forms) does(do func(*session.Session)) func() {
+	return func() { b.e.Change(do) }
+}
+
+func always(text string) func(*scenario.Scenario) string {
+	return func(*scenario.Scenario) string { return text }
+}
+
+func home(s *scenario.Scenario) string { return s.Home }

@@ -1,0 +1,36 @@
+package form
+
+import (
+	"errors"
+	"strings"
+
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+)
+
+// NewFault is what a change breaks, "" for nothing. A currency without a rate is no
+// reason to refuse it: the rate is asked for next.
+func NewFault(before, after scenario.Scenario, key string) (wrong, remedy string) {
+	had := map[string]bool{}
+	for _, f := range scenario.Check(before) {
+		had[f.Path] = true
+	}
+	for _, f := range scenario.Check(after) {
+		if strings.HasSuffix(f.Path, ".currency") {
+			continue
+		}
+		if f.Path == key || !had[f.Path] {
+			return f.Wrong + "; " + f.Remedy, f.Wrong + "; " + f.Remedy
+		}
+	}
+	return "", ""
+}
+
+// Reason is why a text is no value, and what to write instead.
+func Reason(err error) (why, remedy string) {
+	var unreadable *money.Unreadable
+	if errors.As(err, &unreadable) {
+		return err.Error(), unreadable.Do
+	}
+	return err.Error(), err.Error()
+}

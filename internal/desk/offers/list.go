@@ -1,0 +1,218 @@
+package offers
+
+import (
+	"slices"
+
+	"fyne.io/fyne/v2"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/exact"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// List is the left column: the scenario, its ways to buy, and what holds for all.
+type List struct {
+	Content  *fyne.Container
+	Scenario *kit.Picker
+	State    *kit.Text
+	unit     *kit.Text
+	Offers   []*kit.Card
+	topics   map[session.Topic]*kit.Card
+	act      Actions
+	sel      session.Selection
+}
+
+// Width is the width of the left column.
+func Width() float32 { return kit.Scaled(232) }
+
+// Topics in the order of the column.
+var Topics = []struct {
+	Topic session.Topic
+	Name  string
+}{
+	{session.TopicShooting, "The year's shooting"},
+	{session.TopicLoading, "Loading"},
+	{session.TopicDeveloping, "Developing"},
+	{session.TopicBorder, "At the border"},
+	{session.TopicRates, "Exchange rates"},
+}
+
+// New is an empty column.
+func New(act Actions) *List {
+	w := &List{act: act, topics: map[session.Topic]*kit.Card{}}
+	w.Scenario = kit.NewPicker(nil, act.SwitchTo)
+	w.Scenario.Plain, w.Scenario.Bold = true, true
+	w.State = kit.Small("")
+	w.unit = kit.Small("").Trailing()
+	w.Content = kit.Inset(kit.NewStack(Width(), 0), 12, 14, 12, 16)
+	return w
+}
+
+// Build lays the column out for a scenario with so many offers.
+func (w *List) Build(s *scenario.Scenario) {
+	w.Content.RemoveAll()
+	margin := func(o fyne.CanvasObject) fyne.CanvasObject {
+		return kit.Inset(kit.NewStack(Width(), 0, o), kit.CardEdge, 0, kit.CardEdge, 0)
+	}
+	w.Content.Add(margin(w.Scenario))
+	w.Content.Add(margin(w.State))
+	w.Content.Add(kit.Space(18))
+	w.Content.Add(margin(kit.NewSides(kit.Heading("Ways to buy"), w.unit)))
+	w.Content.Add(kit.Space(2))
+	w.Offers = w.Offers[:0]
+	for i := range s.Offers {
+		c := kit.NewCard(func() { w.act.Choose(session.Selection{Topic: session.TopicOffer, Offer: i}) }, w.move)
+		c.Bar = kit.NewBar()
+		w.Offers = append(w.Offers, c)
+		w.Content.Add(c)
+	}
+	w.Content.Add(kit.Space(4))
+	w.Content.Add(margin(kit.NewLine(16,
+		kit.NewLink("+ reel", func() { w.act.Add(scenario.KindReel) }),
+		kit.NewLink("+ boxed", func() { w.act.Add(scenario.KindBoxed) }),
+		kit.NewLink("a deal?", w.act.AskDeal))))
+	w.Content.Add(kit.Space(14))
+	w.Content.Add(margin(kit.Heading("For all of them")))
+	w.Content.Add(kit.Space(2))
+	for _, t := range Topics {
+		c := kit.NewCard(func() { w.act.Choose(session.Selection{Topic: t.Topic, Offer: w.sel.Offer}) }, w.move)
+		c.Name.Set(kit.Span{Text: t.Name})
+		w.topics[t.Topic] = c
+		w.Content.Add(c)
+	}
+}
+
+// Actions are what the column can do.
+type Actions interface {
+	Choose(session.Selection) // what the form is about
+	SwitchTo(name string)     // another scenario of the file
+	Add(kind scenario.Kind)   // a new way to buy
+	AskDeal()                 // the quick question
+}
+
+// ChosenCard is what the focus enters the column by.
+func (w *List) ChosenCard() fyne.Focusable {
+	for _, c := range w.cards() {
+		if c.Chosen {
+			return c
+		}
+	}
+	return w.Scenario
+}
+
+// Has says whether a widget is one of the column's.
+func (w *List) Has(f fyne.Focusable) bool {
+	if f == w.Scenario {
+		return true
+	}
+	card, ok := f.(*kit.Card)
+	return ok && slices.Contains(w.cards(), card)
+}
+
+// cards are all of them in reading order.
+func (w *List) cards() []*kit.Card {
+	list := append([]*kit.Card(nil), w.Offers...)
+	for _, t := range Topics {
+		list = append(list, w.topics[t.Topic])
+	}
+	return list
+}
+
+// move chooses the neighbour of the card that has the focus.
+func (w *List) move(step int) {
+	list := w.cards()
+	for i, c := range list {
+		if c.Focused {
+			if j := i + step; j >= 0 && j < len(list) {
+				list[j].Tapped(nil)
+			}
+			return
+		}
+	}
+}
+
+// Show puts what is known without computing into the column.
+func (w *List) Show(work *session.Session, l money.Locale) {
+	now, sel := work.Current(), work.Chosen
+	s := &now
+	w.sel = sel
+	var options []kit.Option
+	for _, n := range work.Names() {
+		options = append(options, kit.Option{Value: n, Label: n})
+	}
+	w.Scenario.Options = options
+	w.Scenario.Set(s.Name)
+	w.State.Set(kit.Span{Text: work.State(s), Color: kit.Muted})
+	w.unit.Set(kit.Span{Text: s.Home + " A ROLL", Color: kit.Muted, Bold: true})
+	for i, c := range w.Offers {
+		c.Chosen = sel.Topic == session.TopicOffer && sel.Offer == i
+		c.Name.Set(kit.Span{Text: s.Offers[i].Name})
+	}
+	for t, c := range w.topics {
+		c.Chosen = sel.Topic == t
+		c.Under.Set(kit.Span{Text: topicSummary(t, s, l), Color: kit.Muted})
+	}
+	for _, c := range w.cards() {
+		c.Refresh()
+	}
+}
+
+func topicSummary(t session.Topic, s *scenario.Scenario, l money.Locale) string {
+	switch t {
+	case session.TopicShooting:
+		return words.ShootingSummary(s, l)
+	case session.TopicLoading:
+		return words.LoadingSummary(s, l)
+	case session.TopicDeveloping:
+		return words.DevelopingSummary(s)
+	case session.TopicBorder:
+		return words.BorderSummary(s, l)
+	case session.TopicRates:
+		return words.RatesSummary(s, l)
+	}
+	return ""
+}
+
+// Price puts the costs into the column.
+func (w *List) Price(c *compare.Comparison, l money.Locale) {
+	if len(c.Offers) != len(w.Offers) {
+		return
+	}
+	var most exact.Fraction
+	for i := range c.Offers {
+		most = exact.Max(most, c.Offers[i].PerRoll.Total)
+	}
+	places, ok := money.Digits(c.Scenario.Home)
+	if !ok {
+		places = 2
+	}
+	for i, card := range w.Offers {
+		o := &c.Offers[i]
+		under := []kit.Span{{Text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), Color: kit.Muted}}
+		if len(Warnings(c, session.Selection{Topic: session.TopicOffer, Offer: i}, l)) > 0 {
+			under = append(under, kit.Span{Text: " !", Bold: true, Color: kit.Accent})
+		}
+		card.Under.Set(under...)
+		if o.Fault != nil {
+			card.Total.Set(kit.Span{Text: "–", Color: kit.Fault, Bold: true})
+			card.Bar.Set(0)
+		} else {
+			card.Total.Set(kit.Span{Text: l.Number(o.PerRoll.Total, places), Bold: true})
+			card.Bar.Set(share(o.PerRoll.Total, most))
+		}
+		card.Refresh()
+	}
+	w.Content.Refresh()
+}
+
+// share is how long a cost's line is beside the longest.
+func share(cost, most exact.Fraction) float32 {
+	if most.Sign() <= 0 {
+		return 0
+	}
+	return float32(cost.Float() / most.Float())
+}

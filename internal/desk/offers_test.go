@@ -1,0 +1,101 @@
+package desk
+
+import (
+	"strings"
+	"testing"
+
+	"reelworth/internal/desk/dialogs"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/scenario"
+)
+
+func TestAddingAndRemovingWaysToBuy(t *testing.T) {
+	h := open(t)
+	h.addOffer(scenario.KindReel)
+	h.Settle()
+	v := h.View()
+	if len(v.Offers) != 4 || !v.Offers[3].Chosen || v.Form != "New reel" || v.Offers[3].PerRoll == "–" {
+		t.Fatalf("%+v", v.Offers)
+	}
+	if f := h.field(t, "offer[4].price"); !f.Focused {
+		t.Error("the price of the new reel is not entered")
+	}
+	h.Window().Canvas().Unfocus()
+	h.change((*session.Session).RemoveOffer)
+	h.Settle()
+	h.agrees(t, demo())
+	h.Topic("offer", 0)
+	h.change((*session.Session).RemoveOffer) // the baseline
+	h.Settle()
+	if s := h.session.Current(); s.Baseline != s.Offers[0].Name || len(s.Offers) != 2 {
+		t.Error("compared with", s.Baseline)
+	}
+	h.agrees(t, h.session.Current())
+}
+
+func TestRenamingKeepsTheBaseline(t *testing.T) {
+	h := open(t)
+	h.Topic("offer", 0)
+	for _, f := range h.form.Fields() {
+		if f.Key == "offer[1].name" {
+			h.form.Edit(f, "Corner shop")
+		}
+	}
+	h.Settle()
+	if s := h.session.Current(); s.Baseline != "Corner shop" || s.Offers[0].Name != "Corner shop" {
+		t.Error(s.Baseline)
+	}
+}
+
+func TestMovingAndDuplicating(t *testing.T) {
+	h := open(t)
+	h.change(func(s *session.Session) { s.MoveOffer(-1) })
+	h.Settle()
+	if v := h.View(); v.Offers[1].Name != "Lanternlight 500, 100 ft reel" || !v.Offers[1].Chosen {
+		t.Errorf("%+v", v.Offers)
+	}
+	h.change((*session.Session).DuplicateOffer)
+	h.Settle()
+	if v := h.View(); v.Offers[2].Name != "Lanternlight 500, 100 ft reel 2" || !v.Offers[2].Chosen || v.Offers[2].PerRoll != v.Offers[1].PerRoll {
+		t.Errorf("%+v", v.Offers)
+	}
+	h.change((*session.Session).CompareWith)
+	h.Settle()
+	if got := h.session.Current().Baseline; got != "Lanternlight 500, 100 ft reel 2" {
+		t.Error(got)
+	}
+}
+
+func TestIsItADeal(t *testing.T) {
+	h := open(t)
+	h.asker.AskDeal()
+	h.Settle()
+	h.panel(t, dialogs.DealPrice).Entry.SetText("7.40")
+	h.Settle()
+	if text := h.dialogText(); !strings.Contains(text, "Worth it.") || !strings.Contains(text, "EUR\u00a017.30 a roll") {
+		t.Error(text)
+	}
+	h.panel(t, dialogs.DealBad).Entry.SetText("5o")
+	h.Settle()
+	if !h.panel(t, dialogs.DealBad).Faulty {
+		t.Error("5o % is taken")
+	}
+	h.panel(t, dialogs.DealBad).Entry.SetText("50")
+	h.Settle()
+	if text := h.dialogText(); !strings.Contains(text, "Not worth it.") {
+		t.Error("half of it bad, but", text)
+	}
+	h.press(t, "Close")
+	h.agrees(t, demo())
+	if h.session.Draft.Modified() {
+		t.Error("asking left a trace")
+	}
+	h.asker.AskDeal()
+	h.Settle()
+	h.panel(t, dialogs.DealPrice).Entry.SetText("7.40")
+	h.Settle()
+	h.press(t, "Keep as a way to buy")
+	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != "7.40" && v.Offers[3].PerRoll != "17.30" {
+		t.Errorf("%+v", v.Offers)
+	}
+}

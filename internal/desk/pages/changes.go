@@ -1,0 +1,120 @@
+package pages
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/money"
+	"reelworth/internal/words"
+)
+
+// ChangesPage is what would change the answer: where it turns, and how far each input
+// moves it.
+type ChangesPage struct {
+	whole  *fyne.Container
+	list   *fyne.Container
+	intro  *kit.Text
+	Flip   *FigureView
+	Swings *FigureView
+	swing  *fyne.Container // the swings with their heading
+	scroll *container.Scroll
+	choose func(answer.FlipKey)
+	Flips  []*kit.Card // a sentence for each place where the answer flips
+}
+
+func newChangesPage(act Actions) *ChangesPage {
+	p := &ChangesPage{choose: act.LookAtFlip, intro: kit.NewText(kit.SizeText)}
+	p.Flip, p.Swings = newFigureView(act.Redraw, nil), newFigureView(act.Redraw, nil)
+	p.list = kit.NewStack(0, 1)
+	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.Swings, 300), kit.NewLink("Set how far an input swings…", act.AskRange))
+	p.whole = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.Flip, 250), p.swing), 0, 12, 14, 12)
+	p.scroll = container.NewVScroll(p.whole)
+	return p
+}
+
+func (p *ChangesPage) name(View) string          { return "What changes it" }
+func (p *ChangesPage) object() fyne.CanvasObject { return p.scroll }
+
+func (p *ChangesPage) rooms(scale float32) (r answer.Rooms) {
+	r[answer.Flip], r[answer.Swings] = p.Flip.room(scale), p.Swings.room(scale)
+	return r
+}
+
+func (p *ChangesPage) fill(v View) {
+	f, l := v.Ahead, v.locale
+	if f == nil || !f.Job.All {
+		return
+	}
+	c := &f.Job.Comparison
+	p.intro.Set(kit.Span{Text: changesIntro(f, l), Color: kit.Muted})
+	sentences := words.Flips(c, f.Rival.Offer, f.Rival.Other, f.Rival.Saving, f.Rival.Flips, l)
+	for len(p.Flips) < len(sentences) {
+		row := kit.NewCard(nil, p.move)
+		row.Bare = true
+		p.Flips = append(p.Flips, row)
+		p.list.Add(row)
+	}
+	for i, row := range p.Flips {
+		if i >= len(sentences) {
+			row.Hide()
+			continue
+		}
+		t := f.Flips[i]
+		row.Choose = func() { p.choose(answer.FlipKey{Input: t.Input, Up: t.Up}) }
+		row.Chosen = i == f.At
+		row.Name.Set(kit.Span{Text: sentences[i]})
+		row.Show()
+		row.Refresh()
+	}
+	p.Flip.putOrHide(f.Pictures[answer.Flip])
+	if len(f.Rival.Swings) > 0 {
+		p.swing.Show()
+		p.Swings.put(f.Pictures[answer.Swings])
+	} else {
+		p.swing.Hide()
+	}
+	p.whole.Refresh()
+}
+
+// move chooses the neighbour of the flip that has the focus.
+func (p *ChangesPage) move(step int) {
+	for i, c := range p.Flips {
+		if c.Focused {
+			if j := i + step; j >= 0 && j < len(p.Flips) && p.Flips[j].Visible() {
+				p.Flips[j].Tapped(nil)
+			}
+			return
+		}
+	}
+}
+
+// changesIntro says who is held against whom.
+func changesIntro(f *answer.Foresight, l money.Locale) string {
+	c := &f.Job.Comparison
+	if f.Rival.Offer == "" {
+		return "Nothing to hold against each other yet: add a reel and a boxed roll that can be computed."
+	}
+	text := fmt.Sprintf("%s against %s.", f.Rival.Offer, f.Rival.Other)
+	if len(f.Flips) == 0 {
+		return text + " No single figure turns the answer within ten times what it is today."
+	}
+	text += " One figure changed, everything else as it is; the nearest first."
+	if o := c.Find(f.Rival.Offer); o != nil && o.Against != nil && f.Rival.Other == c.Scenario.Baseline {
+		text = join(text, words.Payback(&c.Scenario, o.Against, l))
+		if a := f.Outlook.Of(f.Rival.Offer); a.Ceiling != nil {
+			text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
+		}
+	}
+	return text
+}
+
+func join(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " " + b
+}

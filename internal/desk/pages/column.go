@@ -1,0 +1,184 @@
+package pages
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/money"
+	"reelworth/internal/words"
+)
+
+// Column is the right column: the headline, and what stands behind it in tabs.
+type Column struct {
+	Content  *fyne.Container
+	Headline *kit.Text
+	Under    *kit.Text
+	Status   *kit.Text // what the answer does not include
+	Notice   string    // said where nothing more pressing is, "" for nothing
+
+	Tabs    *kit.Tabs
+	pages   []page
+	Charts  *ChartsPage
+	Receipt *ReceiptPage
+	Changes *ChangesPage
+	Sizes   *SizesPage
+
+	locale func() money.Locale
+	Shown  View
+}
+
+// NewColumn is a column without an answer yet.
+func NewColumn(act Actions, loc func() money.Locale) *Column {
+	a := &Column{locale: loc}
+	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
+	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
+	a.Status = kit.NewText(kit.SizeSmall).Lines(1)
+	copied := func(text string) {
+		fyne.CurrentApp().Clipboard().SetContent(text)
+		a.Announce("Copied, to paste into a spreadsheet")
+	}
+	a.Charts = newChartsPage(act)
+	a.Receipt = newReceiptPage(act)
+	a.Changes = newChangesPage(act)
+	a.Sizes = newSizesPage(act, copied)
+	a.pages = []page{a.Charts, a.Receipt, a.Changes, a.Sizes, newTablesPage(copied), newNotesPage()}
+	var tabs []kit.Tab
+	for _, p := range a.pages {
+		tabs = append(tabs, kit.Tab{Name: p.name(a.Shown), Content: p.object()})
+	}
+	a.Tabs = kit.NewTabs(func() {
+		a.fill()
+		act.Redraw()
+	}, tabs...)
+	a.Content = container.New(answerLayout{}, a.Headline, a.Under, a.Status, a.Tabs)
+	return a
+}
+
+// Names are the pages' plain names.
+func (a *Column) Names() []string {
+	var list []string
+	for _, p := range a.pages {
+		list = append(list, p.name(View{}))
+	}
+	return list
+}
+
+// Page turns to a page, and stays where there is none.
+func (a *Column) Page(i int) { a.Tabs.Choose(i) }
+
+// At is the page in sight.
+func (a *Column) At() int { return a.Tabs.At }
+
+// Label is the tab of the page in sight.
+func (a *Column) Label() fyne.Focusable { return a.Tabs.Labels[a.Tabs.At] }
+
+// Say puts up the headline.
+func (a *Column) Say(c *compare.Comparison) {
+	h := words.Verdict(c, a.locale())
+	a.Headline.Set(strong(h)...)
+	a.Under.Set(kit.Span{Text: h.Under, Color: kit.Muted})
+}
+
+// strong splits the headline so that the amount can have its colour.
+func strong(h words.Headline) []kit.Span {
+	before, after, found := strings.Cut(h.Text, h.Strong)
+	if h.Strong == "" || !found {
+		return []kit.Span{{Text: h.Text, Bold: true}}
+	}
+	return []kit.Span{{Text: before, Bold: true}, {Text: h.Strong, Bold: true, Color: kit.Good}, {Text: after, Bold: true}}
+}
+
+// Show puts up everything but the headline, which settles later.
+func (a *Column) Show(an *answer.Answer, offer int) {
+	a.Shown.answer, a.Shown.offer = an, offer
+	a.Charts.put(an)
+	a.Receipt.put(an)
+	for i, p := range a.pages {
+		a.Tabs.Rename(i, p.name(a.Shown))
+	}
+	if a.Charts.layout.offers(len(an.Comparison.Offers)) {
+		a.Tabs.Refresh()
+	}
+	a.fill()
+}
+
+// Foresee takes in what would change the answer; nil for not known yet.
+func (a *Column) Foresee(f *answer.Foresight) {
+	a.Shown.Ahead = f
+	if f != nil {
+		a.fill()
+	}
+}
+
+// fill brings the page in sight up to date; the others wait until they are.
+func (a *Column) fill() {
+	if a.Shown.answer != nil {
+		a.Shown.locale = a.locale()
+		a.pages[a.Tabs.At].fill(a.Shown)
+	}
+}
+
+// Rooms is the space of each figure that is on the screen.
+func (a *Column) Rooms(scale float32) answer.Rooms { return a.pages[a.Tabs.At].rooms(scale) }
+
+// LooksAhead says whether the page in sight is about what would change the answer.
+func (a *Column) LooksAhead() bool { return a.Tabs.At == Changes || a.Tabs.At == Sizes }
+
+// Without says what is not part of the answer: fields held back, offers left out.
+func (a *Column) Without(withheld []string) {
+	var parts []string
+	if len(withheld) > 0 {
+		parts = append(parts, "The answer does not include what stands in: "+strings.Join(withheld, ", ")+".")
+	}
+	if a.Shown.answer != nil {
+		parts = append(parts, words.LeftOut(a.Shown.answer.Comparison)...)
+	}
+	switch {
+	case len(parts) == 0 && a.Notice != "":
+		a.Status.Set(kit.Span{Text: "! ", Color: kit.Accent, Bold: true}, kit.Span{Text: a.Notice, Color: kit.Muted})
+	case len(parts) == 0:
+		a.Status.Set()
+	default:
+		a.Status.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: strings.Join(parts, " "), Color: kit.Fault})
+	}
+	a.Content.Refresh()
+}
+
+// Warn says something that stays true until warn is called again; "" ends it. It is seen
+// when nothing more pressing stands there.
+func (a *Column) Warn(text string) {
+	a.Notice = text
+	if a.Shown.answer != nil {
+		a.Without(nil)
+	}
+}
+
+// Announce says that something was done, until the next change.
+func (a *Column) Announce(text string) {
+	a.Status.Set(kit.Span{Text: "✓ ", Color: kit.Good, Bold: true}, kit.Span{Text: text, Color: kit.Muted})
+	a.Content.Refresh()
+}
+
+// answerEdge is the margin of the right column.
+func answerEdge() float32 { return kit.Scaled(20) }
+
+// answerLayout stacks the headline and gives the tabs the rest.
+type answerLayout struct{}
+
+func (answerLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	w := size.Width - 2*answerEdge()
+	y := float32(14)
+	for _, p := range o[:3] {
+		h := kit.HeightOf(p, w)
+		kit.Place(p, answerEdge(), y, w, h)
+		y += h + 2
+	}
+	kit.Place(o[3], answerEdge(), y, w+answerEdge()-14, size.Height-y-8)
+}
+
+func (answerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(380, 400) }

@@ -1,0 +1,6 @@
+// Package pages is the window's right column: the headline, and the pages behind it, one
+// file each.
+//
+// It promises to compute nothing: pages show an answer and what would change it. A new
+// page is a type with the four methods of page, and a line in NewColumn.
+package pages

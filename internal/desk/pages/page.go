@@ -1,0 +1,43 @@
+package pages
+
+import (
+	"fyne.io/fyne/v2"
+
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/money"
+)
+
+// page is one tab of the answer.
+type page interface {
+	name(v View) string               // of its tab
+	object() fyne.CanvasObject        // what is shown
+	fill(v View)                      // brings it up to date; called while it is in sight
+	rooms(scale float32) answer.Rooms // of the figures it shows
+}
+
+// View is what a page is about.
+type View struct {
+	answer *answer.Answer    // nil until the first is there
+	Ahead  *answer.Foresight // what would change it, nil until known
+	offer  int               // the one that is looked at
+	locale money.Locale
+}
+
+// The pages, in the order of their tabs.
+const (
+	Charts = iota
+	Receipt
+	Changes
+	Sizes
+	Tables
+	Notes
+)
+
+// Actions are what the pages can do.
+type Actions interface {
+	Redraw()                       // figures have more or less room now
+	LookAt(offer string)           // at another way to buy
+	LookAtFlip(answer.FlipKey)     // at another place where the answer flips
+	Order(offer string, units int) // buy so many units at once
+	AskRange()                     // how far an input swings
+}

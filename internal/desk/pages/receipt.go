@@ -1,0 +1,51 @@
+package pages
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// ReceiptPage is what an offer costs item by item, and how its reel is cut.
+type ReceiptPage struct {
+	Table   *ReceiptTable
+	Strip   *FigureView
+	StripOf *fyne.Container
+	list    *fyne.Container
+	scroll  *container.Scroll
+}
+
+func newReceiptPage(act Actions) *ReceiptPage {
+	p := &ReceiptPage{Table: newReceiptTable(), Strip: newFigureView(act.Redraw, nil)}
+	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, 116)), 0, 16, 0, 0)
+	p.list = kit.Inset(kit.NewStack(0, 0, p.Table, p.StripOf), 0, 6, 14, 12)
+	p.scroll = container.NewVScroll(p.list)
+	return p
+}
+
+func (p *ReceiptPage) name(View) string          { return "Receipt" }
+func (p *ReceiptPage) object() fyne.CanvasObject { return p.scroll }
+
+func (p *ReceiptPage) put(an *answer.Answer) { p.Strip.put(an.Pictures[answer.Strip]) }
+
+func (p *ReceiptPage) fill(v View) {
+	c, offer := v.answer.Comparison, v.offer
+	seller, home := words.ReceiptColumns(c, offer)
+	p.Table.show(seller, home, words.Receipt(c, offer, v.locale))
+	isReel := offer < len(c.Offers) && c.Offers[offer].Fault == nil && c.Offers[offer].Kind == scenario.KindReel
+	if isReel {
+		p.StripOf.Show()
+	} else {
+		p.StripOf.Hide()
+	}
+	p.list.Refresh()
+}
+
+func (p *ReceiptPage) rooms(scale float32) (r answer.Rooms) {
+	r[answer.Strip] = p.Strip.room(scale)
+	return r
+}

@@ -1,0 +1,129 @@
+package desk
+
+import (
+	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/jobs"
+	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/figure"
+	"reelworth/internal/money"
+	"reelworth/internal/scenario"
+	"reelworth/internal/words"
+)
+
+// Each of the window's parts knows the window by a few methods only; here they are.
+
+// asForm is the window as the form knows it.
+type asForm struct{ d *Desk }
+
+func (w asForm) Session() *session.Session { return w.d.session }
+func (w asForm) Locale() money.Locale      { return w.d.locale() }
+func (w asForm) Today() scenario.Date      { return w.d.today() }
+func (w asForm) Changed()                  { w.d.rebuild() }
+func (w asForm) Withheld()                 { w.d.status() }
+func (w asForm) Explain()                  { w.d.explain() }
+func (w asForm) Redraw()                   { w.d.pipeline.redraw() }
+func (w asForm) Typed() {
+	w.d.show()
+	w.d.pipeline.compute(jobs.Settles)
+}
+
+// asOffers is the window as the left column knows it.
+type asOffers struct{ d *Desk }
+
+func (w asOffers) Choose(sel session.Selection) { w.d.choose(sel) }
+func (w asOffers) Add(kind scenario.Kind)       { w.d.addOffer(kind) }
+func (w asOffers) AskDeal()                     { w.d.asker.AskDeal() }
+func (w asOffers) SwitchTo(name string) {
+	if w.d.session.SwitchTo(name) {
+		w.d.rebuild()
+	}
+}
+
+// asPages is the window as the answer's pages know it.
+type asPages struct{ d *Desk }
+
+func (w asPages) LookAtFlip(k answer.FlipKey) { w.d.pipeline.lookAtFlip(k) }
+func (w asPages) AskRange()                   { w.d.asker.AskRange() }
+func (w asPages) Order(offer string, units int) {
+	w.d.change(func(s *session.Session) { s.Order(offer, units) })
+}
+func (w asPages) LookAt(offer string) {
+	if sel, ok := w.d.session.OfferNamed(offer); ok {
+		w.d.choose(sel)
+	}
+}
+func (w asPages) Redraw() {
+	if w.d.form != nil { // not while the columns are being made
+		w.d.pipeline.redraw()
+	}
+}
+
+// asHost is the window as questions, files and the keeper know it.
+type asHost struct{ d *Desk }
+
+func (w asHost) Session() *session.Session        { return w.d.session }
+func (w asHost) Locale() money.Locale             { return w.d.locale() }
+func (w asHost) Today() scenario.Date             { return w.d.today() }
+func (w asHost) Change(do func(*session.Session)) { w.d.change(do) }
+func (w asHost) Take(s *session.Session)          { w.d.take(s) }
+func (w asHost) Ahead() *answer.Foresight         { return w.d.answer.Shown.Ahead }
+func (w asHost) Flip() answer.FlipKey             { return w.d.pipeline.flip }
+func (w asHost) Folder() string                   { return w.d.files.folder() }
+func (w asHost) Announce(text string)             { w.d.answer.Announce(text) }
+func (w asHost) Report(title string, err error)   { w.d.dialogs.Report(title, err) }
+func (w asHost) Saved()                           { w.d.show() }
+func (w asHost) Recent()                          { w.d.setMenu() }
+func (w asHost) Columns()                         { w.d.columns() }
+func (w asHost) Warn(text string) {
+	w.d.answer.Warn(text)
+	w.d.status()
+}
+func (w asHost) ShowFaults(list *pages.FaultList, title string) {
+	w.d.faults = list
+	w.d.win.SetContent(list.Content)
+	w.d.win.SetTitle("Reelworth – " + title)
+}
+
+// onScreen is the window as the pipeline knows it.
+type onScreen struct{ d *Desk }
+
+func (w onScreen) Epoch() uint64 { return w.d.session.Epoch() }
+
+func (w onScreen) question() answer.Job {
+	d := w.d
+	s := d.session.Current()
+	style := w.style()
+	style.Lit = words.PartOf(d.form.Entered())
+	return answer.Job{
+		Epoch: d.session.Epoch(), Scenario: s, Faults: scenario.Check(s), Today: d.today(),
+		Chosen: d.session.ChosenOffer(), Style: style, Room: d.answer.Rooms(d.win.Canvas().Scale()),
+	}
+}
+
+func (w onScreen) outlook() answer.OutlookJob {
+	a := w.d.answer
+	return answer.OutlookJob{
+		All: a.LooksAhead(), Offer: w.d.session.ChosenOffer(),
+		Style: w.style(), Room: a.Rooms(w.d.win.Canvas().Scale()),
+	}
+}
+
+// style is how figures look in this window.
+func (w onScreen) style() figure.Style {
+	return figure.Style{Theme: kit.Palette(), Locale: w.d.locale()}
+}
+
+func (w onScreen) deliver(a *answer.Answer) {
+	w.d.offers.Price(a.Comparison, w.d.locale())
+	w.d.answer.Show(a, w.d.session.Chosen.Offer)
+	w.d.explain()
+}
+
+func (w onScreen) foresee(f *answer.Foresight) { w.d.answer.Foresee(f) }
+
+func (w onScreen) settle(a *answer.Answer) {
+	w.d.answer.Say(a.Comparison)
+	w.d.status()
+}

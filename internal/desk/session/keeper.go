@@ -1,0 +1,214 @@
+package session
+
+import (
+	"time"
+
+	"reelworth/internal/desk/jobs"
+	"reelworth/internal/draft"
+	"reelworth/internal/library"
+)
+
+// keepEvery is how long unsaved work may be younger than what is kept of it, and
+// lookEvery how often the window looks whether its file is in other hands too.
+const (
+	keepEvery = 2 * time.Second
+	lookEvery = 4 * time.Second
+)
+
+// Teller hears what the keeper has to say.
+type Teller interface {
+	Warn(text string)               // stays true until the next; "" ends it
+	Announce(text string)           // once
+	Report(title string, err error) // something failed
+}
+
+// Keeper keeps unsaved work where it outlives a crash, and notices who else works on the
+// file.
+type Keeper struct {
+	teller  Teller
+	work    func() *Session // what is kept
+	saving  func() bool     // the file is being written
+	now     func() time.Time
+	in      *jobs.Background
+	inOrder *jobs.Sequence // what is asked of the recovery
+
+	dir      string // "" keeps nothing
+	recovery *library.Recovery
+	claim    *library.Claim
+	mark     draft.Mark // of what is written down, where isKept
+	isKept   bool
+	due      bool // keeping is on its way
+	told     string
+}
+
+// NewKeeper keeps the work there is at any time; saving says whether its file is being written.
+func NewKeeper(t Teller, work func() *Session, saving func() bool, now func() time.Time, in *jobs.Background) *Keeper {
+	return &Keeper{teller: t, work: work, saving: saving, now: now, in: in, inOrder: jobs.NewSequence(in)}
+}
+
+// Begin begins the recovery of this window in a folder; it says whether it could. Without
+// one the window works on, and says that it does so without a net.
+func (k *Keeper) Begin(dir string) bool {
+	if dir == "" {
+		return false
+	}
+	k.dir = dir
+	r, err := library.NewRecovery(dir)
+	if err != nil {
+		k.teller.Warn("Unsaved work would not outlive a crash: " + err.Error())
+		return false
+	}
+	k.recovery = r
+	k.lookAround()
+	return true
+}
+
+// Keep writes unsaved work down soon.
+func (k *Keeper) Keep() {
+	d := k.work().Draft
+	if k.recovery == nil || k.due || !d.Modified() || k.isKept && d.Mark() == k.mark {
+		return
+	}
+	k.due = true
+	time.AfterFunc(keepEvery, func() { k.in.Post(k.KeepNow) })
+}
+
+// KeepNow writes unsaved work down.
+func (k *Keeper) KeepNow() {
+	k.due = false
+	s := k.work()
+	if k.recovery == nil || !s.Draft.Modified() {
+		return
+	}
+	doc, file, mark, at := s.Doc, s.Draft.File(), s.Draft.Mark(), k.now()
+	k.mark, k.isKept = mark, true
+	r := k.recovery
+	k.inOrder.Do(func() func() {
+		err := r.Keep(doc, file, at)
+		return func() {
+			if err != nil {
+				k.teller.Announce("Unsaved work is not kept: " + err.Error())
+			}
+			k.Keep() // what was typed meanwhile
+		}
+	})
+}
+
+// Forget says that what is written down is of other work.
+func (k *Keeper) Forget() { k.isKept = false }
+
+// Drop removes what was kept: it is saved, or not wanted.
+func (k *Keeper) Drop() {
+	k.Forget()
+	if r := k.recovery; r != nil {
+		k.inOrder.Do(func() func() {
+			err := r.Drop()
+			return func() {
+				if err != nil {
+					k.teller.Report("Old unsaved work stays", err)
+				}
+			}
+		})
+	}
+}
+
+// Adopt keeps what an earlier window had left as this one's, and removes it there.
+func (k *Keeper) Adopt(l library.Leftover, s *Session) {
+	r, file, doc, at := k.recovery, s.Draft.File(), s.Doc, k.now()
+	k.inOrder.Do(func() func() {
+		err := r.Keep(doc, file, at)
+		if err == nil {
+			err = l.Discard()
+		}
+		return func() {
+			if err != nil {
+				k.teller.Report("The recovery file stays", err)
+			}
+		}
+	})
+}
+
+// Leftovers finds what windows that crashed had not saved, away from the interface thread;
+// describe is called there, then with all of it on the interface thread.
+func (k *Keeper) Leftovers(describe func(library.Leftover) string, then func([]library.Leftover, []string)) {
+	r := k.recovery
+	k.in.Do(func() func() {
+		found, err := r.Leftovers()
+		var left []library.Leftover
+		var texts []string
+		for _, l := range found {
+			if l.OnDisk == library.HoldsWork && l.Discard() == nil {
+				continue // it was saved after all
+			}
+			left, texts = append(left, l), append(texts, describe(l))
+		}
+		return func() {
+			if err != nil {
+				k.teller.Report("Unsaved work of an earlier window cannot be read", err)
+			}
+			then(left, texts)
+		}
+	})
+}
+
+// ClaimFile says to other windows that this one works on a file.
+func (k *Keeper) ClaimFile(path string) {
+	if k.dir == "" || k.recovery == nil {
+		return
+	}
+	if k.claim != nil {
+		k.claim.Release()
+	}
+	k.claim, _ = library.NewClaim(k.dir, path, k.now()) // without a claim nobody is noticed, and nothing is lost
+	k.told = ""
+	k.Look()
+}
+
+// lookAround looks again and again.
+func (k *Keeper) lookAround() {
+	time.AfterFunc(lookEvery, func() {
+		k.in.Post(func() {
+			if k.recovery != nil {
+				k.Look()
+				k.lookAround()
+			}
+		})
+	})
+}
+
+// Look says when another window works on the file, or another program changed it.
+func (k *Keeper) Look() {
+	claim, doc := k.claim, k.work().Doc
+	k.in.Do(func() func() {
+		text := ""
+		if claim != nil && len(claim.Others()) > 0 {
+			text = "Another window has this file open: the last one to save asks before it overwrites."
+		}
+		if doc != nil && doc.Changed() {
+			text = "Another program changed this file: saving asks before it overwrites."
+		}
+		return func() {
+			if k.saving() || doc != k.work().Doc {
+				return // it looked at what is no more
+			}
+			if text != k.told {
+				k.told = text
+				k.teller.Warn(text)
+			}
+		}
+	})
+}
+
+// End ends it all when the window closes as it should.
+func (k *Keeper) End() {
+	if k.claim != nil {
+		k.claim.Release()
+	}
+	if k.recovery != nil {
+		k.recovery.Close() // what could not be removed is offered at the next start
+	}
+	k.recovery, k.claim = nil, nil
+}
+
+// Crash stops as a crash does, for tests: nothing is dropped.
+func (k *Keeper) Crash() { k.recovery = nil }

@@ -1,0 +1,61 @@
+package session
+
+import (
+	"reelworth/internal/scenario"
+)
+
+// Add puts a scenario behind the one that is looked at and turns to it.
+func (s *Session) Add(name string, sc scenario.Scenario) {
+	sc.Name = scenario.FreeName(s.Draft.File(), sc.Name)
+	s.Draft.Insert(name, s.At+1, sc)
+	s.goTo(s.At + 1)
+}
+
+// FreeName is a name like the one given that no scenario of the file has.
+func (s *Session) FreeName(name string) string { return scenario.FreeName(s.Draft.File(), name) }
+
+func (s *Session) AddDemo() { s.Add("a new scenario", scenario.Demo().Scenarios[0]) }
+
+func (s *Session) Duplicate() { s.Add("duplicating "+s.Current().Name, s.Current().Clone()) }
+
+// IsLast says whether the file has no other scenario.
+func (s *Session) IsLast() bool { return len(s.Draft.File().Scenarios) < 2 }
+
+// Remove takes the scenario that is looked at away; the last one stays.
+func (s *Session) Remove() {
+	if s.IsLast() {
+		return
+	}
+	s.Draft.Remove("deleting "+s.Current().Name, s.At)
+	s.goTo(min(s.At, len(s.Draft.File().Scenarios)-1))
+}
+
+// Step turns to a neighbour in the file.
+func (s *Session) Step(by int) {
+	if i := s.At + by; i >= 0 && i < len(s.Draft.File().Scenarios) {
+		s.goTo(i)
+	}
+}
+
+// Rename gives the scenario that is looked at another name.
+func (s *Session) Rename(name string) {
+	if name != s.Current().Name {
+		s.Alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
+	}
+}
+
+// Undo takes the last change back and turns to the scenario it was about; it says
+// whether there was one.
+func (s *Session) Undo() bool { return s.returned(s.Draft.Undo()) }
+
+// Redo makes the last undone change again.
+func (s *Session) Redo() bool { return s.returned(s.Draft.Redo()) }
+
+func (s *Session) returned(index int, ok bool) bool {
+	if ok {
+		s.At = index
+		clear(s.Withheld)
+		s.Reshape()
+	}
+	return ok
+}

@@ -186,11 +186,7 @@ func (p *dealPanel) say(c *compare.Comparison, deal compare.Deal, a compare.Deal
 		color = kit.Good
 	}
 	p.verdict.Set(kit.Span{Text: words.DealVerdict(a.Verdict), Bold: true, Color: color})
-	sentences := words.Deal(c, deal, a, l)
-	if deal.Offer.Kind == scenario.KindBoxed && deal.BadPercent.Sign() > 0 {
-		sentences = append(sentences, "Kept as a way to buy, a boxed roll counts as good.")
-	}
-	p.says.Set(kit.Span{Text: strings.Join(sentences, " ")})
+	p.says.Set(kit.Span{Text: strings.Join(words.Deal(c, deal, a, l), " ")})
 }
 
 // take makes the deal a way to buy of the scenario.
@@ -204,6 +200,11 @@ func (p *dealPanel) take() {
 		reel := *o.Reel // the engine may be reading the other one
 		reel.SpoiledPercent = p.deal.BadPercent
 		o.Reel = &reel
+	}
+	if o.Boxed != nil {
+		boxed := *o.Boxed
+		boxed.SpoiledPercent = p.deal.BadPercent
+		o.Boxed = &boxed
 	}
 	p.a.host.Change(func(s *session.Session) { s.TakeOffer(o) })
 }

@@ -12,9 +12,11 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 	if o := of.at(s); o.Kind == scenario.KindBoxed && o.Boxed != nil {
 		perPack := of.count("boxed.rolls_per_pack", "rolls in a pack", func(o *scenario.Offer) *int { return &o.Boxed.RollsPerPack })
 		exposures := of.count("boxed.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Boxed.Exposures })
+		spoiled := of.decimal("boxed.spoiled_percent", "what is lost to faults", func(o *scenario.Offer) *scenario.Decimal { return &o.Boxed.SpoiledPercent })
 		return group{heading: "The film", fields: []*Field{
 			numberField(b.e, "Rolls in a pack", "", perPack).means("boxed.rolls_per_pack"),
 			numberField(b.e, "Exposures in each", "", exposures).means("boxed.exposures"),
+			numberField(b.e, "Lost to faults", "%", spoiled),
 			keepsField,
 		}}
 	}

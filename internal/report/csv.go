@@ -1,11 +1,8 @@
 package report
 
 import (
-	"encoding/csv"
 	"io"
 	"strconv"
-	"strings"
-	"unicode/utf8"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -93,41 +90,23 @@ func Columns() []Column {
 	return list
 }
 
-// CSV writes one row for each offer under a row of names, as RFC 4180 has it: commas,
-// lines ended by CR LF, quotes doubled within quotes.
+// CSV writes one row for each offer under a row of names.
 func CSV(w io.Writer, cs []compare.Comparison) error {
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
+	out := newCells(w)
 	row := make([]string, len(columns))
 	for n, column := range columns {
 		row[n] = column.name
 	}
-	out.Write(row) // an error stays with the writer until the end
+	out.row(row)
 	for i := range cs {
 		for k := range cs[i].Offers {
 			for n, column := range columns {
 				row[n] = column.cell(&cs[i], k)
 			}
-			out.Write(row)
+			out.row(row)
 		}
 	}
-	out.Flush()
-	return out.Error()
-}
-
-// formulaSigns are what a spreadsheet takes for the start of a formula, in the width of
-// East Asian scripts as well.
-const formulaSigns = "=+-@\t\r\n＝＋－＠"
-
-// text is a typed text as a cell. One that a spreadsheet would run as a formula gets an
-// apostrophe before it, which spreadsheets take for the sign of a text. So does one that
-// has an apostrophe there already, so that the two can be told apart.
-func text(s string) string {
-	start := strings.TrimLeft(s, " \u00a0")
-	if r, _ := utf8.DecodeRuneInString(start); start != "" && (r == '\'' || strings.ContainsRune(formulaSigns, r)) {
-		return "'" + s
-	}
-	return s
+	return out.end()
 }
 
 func figure(name, says string, of func(*compare.Offer) exact.Fraction) column {

@@ -2,7 +2,6 @@ package report
 
 import (
 	"bufio"
-	"encoding/csv"
 	"io"
 	"strconv"
 
@@ -99,19 +98,17 @@ var historyColumns = []string{
 // HistoryCSV writes one row for each computed offer under a row of names, in the manner of
 // CSV. Totals are of one standard roll in the home currency.
 func HistoryCSV(w io.Writer, list []Past) error {
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
-	out.Write(historyColumns) // an error stays with the writer until the end
+	out := newCells(w)
+	out.row(historyColumns)
 	for _, p := range list {
 		if p.History == nil {
 			continue
 		}
 		for i := range p.History.Offers {
-			out.Write(historyRow(p.History, &p.History.Offers[i]))
+			out.row(historyRow(p.History, &p.History.Offers[i]))
 		}
 	}
-	out.Flush()
-	return out.Error()
+	return out.end()
 }
 
 func historyRow(h *history.History, o *history.Offer) []string {

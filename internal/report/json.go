@@ -1,8 +1,11 @@
 package report
 
 import (
+	"bytes"
 	"encoding/json"
+	"fmt"
 	"io"
+	"unicode/utf8"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -23,13 +26,39 @@ func JSON(w io.Writer, cs []compare.Comparison) error {
 	return writeJSON(w, list)
 }
 
-// writeJSON writes a value indented, with signs as they are.
+// writeJSON writes a value indented, with signs as they are; but those that steer a
+// terminal, or turn the direction of writing, are escaped.
 func writeJSON(w io.Writer, value any) error {
-	enc := json.NewEncoder(w)
+	var b bytes.Buffer
+	enc := json.NewEncoder(&b)
 	enc.SetEscapeHTML(false)
 	enc.SetIndent("", " ")
-	return enc.Encode(value)
+	if err := enc.Encode(value); err != nil {
+		return err
+	}
+	_, err := w.Write(steeringEscaped(b.Bytes()))
+	return err
 }
+
+// steeringEscaped is JSON with its steering signs written as numbers. Such a sign stands
+// only within strings there, line ends between them aside.
+func steeringEscaped(b []byte) []byte {
+	at := bytes.IndexFunc(b, steersJSON)
+	if at < 0 {
+		return b
+	}
+	var out bytes.Buffer
+	for ; at >= 0; at = bytes.IndexFunc(b, steersJSON) {
+		r, size := utf8.DecodeRune(b[at:])
+		out.Write(b[:at])
+		fmt.Fprintf(&out, "\\u%04x", r)
+		b = b[at+size:]
+	}
+	out.Write(b)
+	return out.Bytes()
+}
+
+func steersJSON(r rune) bool { return r != '\n' && steers(r) }
 
 // The shapes below are the result's, key by key; a later version adds keys, it never
 // renames or removes one.

@@ -13,12 +13,16 @@ func Line(text string) string {
 		switch {
 		case r == '\n' || r == '\t' || r == '\u2028' || r == '\u2029':
 			return ' '
-		case unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r):
+		case steers(r):
 			return unicode.ReplacementChar
 		}
 		return r
 	}, text)
 }
+
+// steers says whether a sign steers a terminal (the control characters, DEL and C1
+// among them) or turns the direction of writing.
+func steers(r rune) bool { return unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r) }
 
 // spaced is text with plain spaces for no-break ones, which not every terminal and no
 // search takes for spaces.

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"encoding/csv"
 	"io"
 
 	"reelworth/internal/exact"
@@ -61,14 +60,12 @@ func RatesJSON(w io.Writer, p Published) error {
 
 // RatesCSV writes one row for each rate under a row of names, in the manner of CSV.
 func RatesCSV(w io.Writer, p Published) error {
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
-	out.Write([]string{"date", "one", "in", "rate"}) // an error stays with the writer until the end
+	out := newCells(w)
+	out.row([]string{"date", "one", "in", "rate"})
 	for _, r := range p.Rates {
-		out.Write([]string{p.Date.String(), r.One, r.In, plain(r.Rate)})
+		out.row([]string{p.Date.String(), r.One, r.In, plain(r.Rate)})
 	}
-	out.Flush()
-	return out.Error()
+	return out.end()
 }
 
 // RatesTable writes the rates to read in a terminal, to six figures.

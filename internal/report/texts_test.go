@@ -3,9 +3,10 @@ package report
 import (
 	"bytes"
 	"encoding/csv"
+	"encoding/json"
+	"io"
 	"strings"
 	"testing"
-	"unicode"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/scenario"
@@ -15,7 +16,7 @@ import (
 // with: = + - @, tab and carriage return (read from memory).
 func TestNoNameBecomesAFormula(t *testing.T) {
 	for typed, want := range map[string]string{
-		"=1+1": "'=1+1", "+1": "'+1", "-1": "'-1", "@SUM(A1)": "'@SUM(A1)", "\t=1": "'\t=1", "\r=1": "'\r=1",
+		"=1+1": "'=1+1", "+1": "'+1", "-1": "'-1", "@SUM(A1)": "'@SUM(A1)", "\t=1": "' =1", "\r=1": "'\ufffd=1", "a\x1bb": "a\ufffdb", "a\nb": "a b",
 		"  =1": "'  =1", "＝1": "'＝1", "'=1": "''=1", "": "", " ": " ", "a=1": "a=1", "Marigold 400": "Marigold 400",
 	} {
 		if got := text(typed); got != want {
@@ -55,7 +56,7 @@ func TestCSVReadsBack(t *testing.T) {
 		row          int
 		column, want string
 	}{
-		{1, "scenario", "'=1+1 | a\x1b[2Jb"}, {1, "offer", "'@SUM(A1) <b>*bold*</b>"}, {1, "is_baseline", "yes"},
+		{1, "scenario", "'=1+1 | a\ufffd[2Jb"}, {1, "offer", "'@SUM(A1) <b>*bold*</b>"}, {1, "is_baseline", "yes"},
 		{1, "saving", ""}, {2, "fault", "no rate between JPY and EUR"}, {2, "roll_total", ""}, {2, "landed", ""},
 		{3, "landed", "168.82"}, {3, "saving", "374.35"}, {3, "even_month", "7"},
 		{5, "saving", "-35.17"}, {5, "even_month", ""}, {5, "roll_total", "25.518"},
@@ -69,20 +70,70 @@ func TestCSVReadsBack(t *testing.T) {
 	}
 }
 
-func TestNothingSteersTheTerminal(t *testing.T) {
-	var out bytes.Buffer
-	if err := Table(&out, []compare.Comparison{hostile()}, "en"); err != nil {
-		t.Fatal(err)
-	}
-	if err := Markdown(&out, []compare.Comparison{hostile()}, "en"); err != nil {
-		t.Fatal(err)
-	}
-	for _, r := range out.String() {
-		if r != '\n' && (unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)) {
-			t.Errorf("%U is printed", r)
+// Many spreadsheets split at semicolons or tabs; between quotes they leave them be.
+func TestACellWithAnotherSeparatorIsQuoted(t *testing.T) {
+	for cell, want := range map[string]string{
+		"a;=1+1": `"a;=1+1"`, "a\t=1": "\"a\t=1\"", "a,b": `"a,b"`, `a"b`: `"a""b"`, "a\r\nb": "\"a\r\nb\"", " a": `" a"`,
+		"": "", "a b": "a b", "a|b": "a|b", "1.5": "1.5",
+	} {
+		var out bytes.Buffer
+		c := newCells(&out)
+		c.row([]string{"x", cell})
+		if err := c.end(); err != nil || out.String() != "x,"+want+"\r\n" {
+			t.Errorf("%q is written %q, %v", cell, out.String(), err)
 		}
 	}
-	if got := Line("a\nb\tc\x00d\u202ee\x9bf"); got != "a b c\ufffdd\ufffde\ufffdf" {
+}
+
+// steering are the signs that steer a terminal or turn the direction of writing, of
+// those a file of TOML can hold: C0 of ISO 646, DEL, C1 of ISO 6429, and the signs that
+// Unicode names Bidi_Control.
+func steering() []rune {
+	signs := []rune{0x7f, 0x061c, 0x200e, 0x200f, 0x202a, 0x202b, 0x202c, 0x202d, 0x202e, 0x2066, 0x2067, 0x2068, 0x2069}
+	for r := rune(0); r < 0x20; r++ {
+		signs = append(signs, r)
+	}
+	for r := rune(0x80); r < 0xa0; r++ {
+		signs = append(signs, r)
+	}
+	return signs
+}
+
+func TestNoFormOfOutputHoldsASignThatSteers(t *testing.T) {
+	forms := map[string]func(io.Writer, []compare.Comparison) error{
+		"table":    func(w io.Writer, cs []compare.Comparison) error { return Table(w, cs, "en") },
+		"markdown": func(w io.Writer, cs []compare.Comparison) error { return Markdown(w, cs, "en") },
+		"json":     JSON,
+		"csv":      CSV,
+	}
+	endings := strings.NewReplacer("\r\n", "", "\n", "") // of lines, which every form has
+	for _, sign := range steering() {
+		name := "before" + string(sign) + "after"
+		c := demo(func(s *scenario.Scenario) {
+			s.Name, s.Note = name, name
+			s.Offers[0].Name, s.Baseline, s.Offers[1].Name = name, name, "second "+name
+			s.Rates = s.Rates[:1]
+		})
+		for form, write := range forms {
+			var out bytes.Buffer
+			if err := write(&out, []compare.Comparison{ahead(c)}); err != nil {
+				t.Fatal(err)
+			}
+			if at := strings.IndexFunc(endings.Replace(out.String()), steers); at >= 0 {
+				t.Errorf("%U reaches %s: %.40q", sign, form, endings.Replace(out.String())[max(at-20, 0):])
+			}
+			if form == "json" {
+				var back []struct{ Scenario string }
+				if err := json.Unmarshal(out.Bytes(), &back); err != nil || back[0].Scenario != name {
+					t.Errorf("%U in JSON reads back as %q, %v", sign, back, err)
+				}
+			}
+		}
+	}
+}
+
+func TestALineSteersNothing(t *testing.T) {
+	if got := Line("a\nb\tc\x00d\u202ee\u009bf"); got != "a b c\ufffdd\ufffde\ufffdf" {
 		t.Errorf("got %q", got)
 	}
 }

@@ -87,6 +87,10 @@ func (cmd command) parse(args []string, today scenario.Date) (call, error) {
 		}
 	}
 	switch {
+	case cmd.fileless && len(files) > 0:
+		return c, fmt.Errorf("%q is too much: it takes no file", files[0])
+	case cmd.fileless:
+		return c, nil
 	case len(files) == 0 && cmd.ofRates:
 		return c, errors.New("no file of rates is named")
 	case len(files) == 0:

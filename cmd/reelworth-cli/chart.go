@@ -18,12 +18,13 @@ import (
 func chartCommand() command {
 	return command{
 		name:  "chart",
-		short: "draw what a roll costs, or the spending month by month",
+		short: "draw a chart: cost per roll, spending, flip, swings or order sizes",
 		long: "Draw a chart of a scenario into a file: cost-per-roll is what a roll costs, part by part; spend\n" +
 			"is the cash spent month by month; flip is where the answer turns; swings is how far each figure\n" +
 			"moves it; order-size is what buying several at once comes to; history is what a roll would have\n" +
 			"cost at the rates of the past; side-by-side sets the scenarios of several files beside each other.\n" +
-			"The file's ending says the format: .png, .svg or .pdf. It is written as a whole or not at all.",
+			"The file's ending says the format: .png, .svg or .pdf; \"--out -\" writes to standard output. A file is\n" +
+			"written as a whole or not at all.",
 		several: true,
 		flags: slices.Concat([]flagSpec{
 			oneScenarioFlag,
@@ -33,7 +34,9 @@ func chartCommand() command {
 				set: func(c *call, value string) error { c.offer = value; return nil }},
 			{name: "input", value: "INPUT", help: "of a flip: the figure that moves, such as offer.price; the nearest unless said",
 				set: func(c *call, value string) error { c.input = value; return nil }},
-			{name: "out", value: "FILE", help: "where to, ending in .png, .svg or .pdf", required: true, set: setOut},
+			{name: "out", value: "FILE", help: "where to, ending in .png, .svg or .pdf; \"-\" is standard output", required: true, set: setOut},
+			{name: "format", value: strings.Join(figure.Formats(), "|"), help: "the format, where the ending is not to say; svg to standard output",
+				set: oneOf("format", figure.Formats(), func(c *call) *string { return &c.format })},
 			{name: "scale", value: "1|2|3", help: "size of a PNG: 2 has twice the pixels each way", first: "1",
 				set: oneOf("scale", []string{"1", "2", "3"}, func(c *call) *string { return &c.scale })},
 			{name: "theme", value: "paper|safelight", help: "light or dark", first: "paper",
@@ -50,15 +53,18 @@ func allFigures() []string {
 }
 
 func setOut(c *call, value string) error {
-	if !slices.Contains(figure.Formats(), chartFormat(value)) {
-		return fmt.Errorf("--out takes a file ending in .png, .svg or .pdf, not %q", value)
+	if value != standardOutput && !slices.Contains(figure.Formats(), ending(value)) {
+		return fmt.Errorf("--out takes a file ending in .png, .svg or .pdf, or - for standard output, not %q", value)
 	}
 	c.out = value
 	return nil
 }
 
-// chartFormat is the format a file's ending names.
-func chartFormat(path string) string {
+// standardOutput is what --out calls it.
+const standardOutput = "-"
+
+// ending is what a file's name ends in, small and without its dot.
+func ending(path string) string {
 	return strings.ToLower(strings.TrimPrefix(filepath.Ext(path), "."))
 }
 
@@ -100,9 +106,16 @@ func doChart(c call, s stage) int {
 	return max(status, writeChart(c, s, e))
 }
 
-// writeChart writes the export into its file and returns the status that makes.
+// writeChart writes the export where the call wants it and returns the status that makes.
 func writeChart(c call, s stage, e figure.Export) int {
-	if err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, chartFormat(c.out)) }); err != nil {
+	if c.out == standardOutput {
+		if err := e.Write(s.out, cmp.Or(c.format, "svg")); err != nil {
+			return statusCall // run says why
+		}
+		return statusFine
+	}
+	format := cmp.Or(c.format, ending(c.out))
+	if err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, format) }); err != nil {
 		s.complain("%v", err)
 		return statusCall
 	}

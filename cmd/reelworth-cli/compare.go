@@ -46,8 +46,7 @@ func doCompare(c call, s stage) int {
 		}
 	}
 	if err := write(s.out, c, comparisons); err != nil {
-		s.complain("reelworth-cli: the result could not be written (%v)", err)
-		return statusInput
+		return statusCall // run says why
 	}
 	return src.report(s, reported(c, places))
 }

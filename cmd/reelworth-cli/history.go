@@ -73,8 +73,7 @@ func doHistory(c call, s stage) int {
 		err = report.HistoryTable(s.out, list, c.locale)
 	}
 	if err != nil {
-		s.complain("reelworth-cli: the result could not be written (%v)", err)
-		return statusInput
+		return statusCall // run says why
 	}
 	return max(status, src.report(s, reported(c, places)))
 }

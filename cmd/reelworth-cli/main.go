@@ -8,14 +8,13 @@ import (
 
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
-	"reelworth/internal/version"
 )
 
 // The exit statuses.
 const (
 	statusFine  = 0
 	statusInput = 1 // the input is at fault
-	statusCall  = 2 // the call is at fault
+	statusCall  = 2 // the call is at fault, or its output cannot be written
 )
 
 func main() {
@@ -37,10 +36,16 @@ func (s stage) complain(format string, args ...any) {
 
 // run is the whole program; it returns the exit status.
 func run(args []string, s stage) (status int) {
+	out := &outlet{to: s.out}
+	s.out = out
 	defer func() {
 		if problem := recover(); problem != nil {
 			s.complain("reelworth-cli: the program itself failed (%v). Please report it together with the file.", problem)
 			status = statusInput
+		}
+		if out.err != nil {
+			s.complain("reelworth-cli: the output could not be written (%v)", out.err)
+			status = statusCall
 		}
 	}()
 	if len(args) == 0 {
@@ -50,9 +55,8 @@ func run(args []string, s stage) (status int) {
 	switch args[0] {
 	case "help", "-h", "-help", "--help":
 		return help(args[1:], s)
-	case "version", "-version", "--version":
-		fmt.Fprintln(s.out, "reelworth-cli "+version.String())
-		return statusFine
+	case "-version", "--version":
+		return commands["version"].run(args[1:], s)
 	}
 	cmd, ok := commands[args[0]]
 	if !ok {

@@ -53,8 +53,7 @@ func doRates(c call, s stage) int {
 		return statusInput
 	}
 	if err := writeRates(s.out, c, day); err != nil {
-		s.complain("reelworth-cli: the result could not be written (%v)", err)
-		return statusInput
+		return statusCall // run says why
 	}
 	return statusFine
 }

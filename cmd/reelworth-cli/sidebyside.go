@@ -51,8 +51,7 @@ func doSideBySide(c call, s stage) int {
 		list, status = append(list, entries...), max(status, worst)
 	}
 	if err := writeSideBySide(s.out, c, list); err != nil {
-		s.complain("reelworth-cli: the result could not be written (%v)", err)
-		return statusInput
+		return statusCall // run says why
 	}
 	return status
 }

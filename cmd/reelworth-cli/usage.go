@@ -4,8 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"strings"
-
-	"reelworth/internal/report"
 )
 
 // command is one thing the program does.
@@ -16,8 +14,9 @@ type command struct {
 	flags []flagSpec
 	do    func(c call, s stage) int
 
-	several bool // it takes several files
-	ofRates bool // its file is one of published rates
+	several  bool // it takes several files
+	ofRates  bool // its file is one of published rates
+	fileless bool // it takes none
 }
 
 // commands are all commands by name; order is how the overview lists them.
@@ -38,6 +37,9 @@ func init() {
 		reportCommand(),
 		spreadsheetCommand(),
 		checkCommand(),
+		exampleCommand(),
+		versionCommand(),
+		helpCommand(),
 	} {
 		commands[cmd.name] = cmd
 		order = append(order, cmd.name)
@@ -71,19 +73,17 @@ func overview() string {
 	for _, name := range order {
 		fmt.Fprintf(&b, "  %-14s%s\n", name, commands[name].short)
 	}
-	fmt.Fprintf(&b, "  %-14s%s\n  %-14s%s\n", "version", "print the program's version", "help", "explain a command: help compare")
 	b.WriteString("\nFILE is a scenario file; \"-\" reads standard input. Flags stand before or after it.\n" +
-		"Exit status: 0 fine, 1 the input is at fault, 2 the call is at fault.\n")
+		"Exit status: 0 fine, 1 the input is at fault, 2 the call is at fault or the output\ncannot be written.\n")
 	return b.String()
 }
 
 func (cmd command) usage() string {
 	var b strings.Builder
-	operand := "FILE"
-	if cmd.several {
-		operand = "FILE…"
+	fmt.Fprintf(&b, "Usage: reelworth-cli %s%s\n", cmd.name, cmd.operands())
+	if len(cmd.flags) > 0 {
+		b.WriteByte('\n')
 	}
-	fmt.Fprintf(&b, "Usage: reelworth-cli %s %s [flags]\n\n", cmd.name, operand)
 	for _, f := range cmd.flags {
 		help := f.help
 		if f.first != "" {
@@ -94,38 +94,20 @@ func (cmd command) usage() string {
 	return b.String()
 }
 
+// operands are what to write after the command's name.
+func (cmd command) operands() string {
+	switch {
+	case cmd.name == "help":
+		return " [COMMAND]"
+	case cmd.fileless:
+		return ""
+	case cmd.several:
+		return " FILE… [flags]"
+	}
+	return " FILE [flags]"
+}
+
 func (cmd command) help() string { return cmd.long + "\n\n" + cmd.usage() }
-
-// help explains the program or one of its commands.
-func help(args []string, s stage) int {
-	if len(args) == 0 {
-		fmt.Fprint(s.out, overview())
-		return statusFine
-	}
-	if args[0] == "csv" {
-		fmt.Fprint(s.out, columnHelp())
-		return statusFine
-	}
-	cmd, ok := commands[args[0]]
-	if !ok {
-		s.complain("reelworth-cli: there is no command %q to explain", args[0])
-		fmt.Fprint(s.err, "\n"+overview())
-		return statusCall
-	}
-	fmt.Fprint(s.out, cmd.help())
-	return statusFine
-}
-
-// columnHelp explains the columns of the CSV.
-func columnHelp() string {
-	var b strings.Builder
-	b.WriteString("The columns of compare --format csv. Numbers have a decimal point and no grouping; what there is none\n" +
-		"of is empty. A name that a spreadsheet would take for a formula has an apostrophe before it.\n\n")
-	for _, c := range report.Columns() {
-		fmt.Fprintf(&b, "  %-22s%s\n", c.Name, c.Says)
-	}
-	return b.String()
-}
 
 // The flags that several commands take.
 var (

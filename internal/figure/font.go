@@ -145,10 +145,11 @@ func (t *typeface) outline(r rune) *glyph {
 	return g
 }
 
-// tidy is text as it can be set on one line.
+// tidy is text as it can be set on one line, without signs that steer or that turn the
+// direction of writing.
 func tidy(text string) string {
 	return norm.NFC.String(strings.Join(strings.FieldsFunc(text, func(r rune) bool {
-		return unicode.IsSpace(r) && r != '\u00a0' && r != '\u202f' || unicode.IsControl(r)
+		return unicode.IsSpace(r) && r != '\u00a0' && r != '\u202f' || unicode.IsControl(r) || unicode.Is(unicode.Bidi_Control, r)
 	}), " "))
 }
 
@@ -183,13 +184,17 @@ func (f face) fit(text string, width float64) string {
 // is cut with an ellipsis when there is more.
 func (f face) wrap(text string, width float64, lines int) []string {
 	var out []string
-	words := strings.Fields(text)
+	words, space := strings.Fields(text), f.width(" ")
 	for len(words) > 0 {
 		if len(out) == lines-1 {
 			return append(out, f.fit(strings.Join(words, " "), width))
 		}
-		n := 1
-		for n < len(words) && f.width(strings.Join(words[:n+1], " ")) <= width {
+		n, used := 1, f.width(words[0])
+		for n < len(words) {
+			used += space + f.width(words[n])
+			if used > width {
+				break
+			}
 			n++
 		}
 		out = append(out, f.fit(strings.Join(words[:n], " "), width))

@@ -2,13 +2,14 @@ package figure
 
 import (
 	"bytes"
+	"encoding/xml"
 	"fmt"
-	"html"
 	"image"
 	"image/png"
 	"io"
 	"math"
 	"regexp"
+	"strings"
 
 	"golang.org/x/image/font/sfnt"
 	"gonum.org/v1/plot/vg"
@@ -56,13 +57,21 @@ func (d *Drawing) WriteSVG(w io.Writer) error {
 	}
 	head, body, _ := bytes.Cut(b.Bytes(), []byte("xlink\">\n"))
 	head = pointUnits.ReplaceAll(head, []byte(`$1="$2"`))
-	title := fmt.Sprintf("xlink\">\n<title>%s</title>\n", html.EscapeString(d.title))
+	title := fmt.Sprintf("xlink\">\n<title>%s</title>\n", plainXML(d.title))
 	for _, part := range [][]byte{head, []byte(title), body} {
 		if _, err := w.Write(part); err != nil {
 			return fmt.Errorf("writing the SVG: %w", err)
 		}
 	}
 	return nil
+}
+
+// plainXML is text as XML can hold it: on one line, signs that it has no place for
+// replaced.
+func plainXML(text string) string {
+	var b strings.Builder
+	xml.EscapeText(&b, []byte(tidy(text))) // a Builder takes everything
+	return b.String()
 }
 
 // stamp is a date within the PDF, which the canvas takes from the machine's clock.

@@ -24,10 +24,16 @@ type rowPlan struct {
 // of the line that says what the bars are compared with.
 const (
 	tallRow, tallestRow    = 40, 57
-	exportRow              = 96
 	inlineRow, tallestLine = 15, 34
 	compareLabel           = 24
 )
+
+// rowGap is the share of a tall row that is left empty below its bar; the last bar has
+// none below it.
+const rowGap = 0.4
+
+// exportRow is as high as an export has room: two offers fill its page as eight do.
+var exportRow = math.Inf(1)
 
 // CostHeight is the height at which n offers have a comfortable row each, in pixels,
 // when title and legend take a line each.
@@ -42,6 +48,9 @@ func planRows(n int, top, bottom, tallest float64, compares bool) rowPlan {
 	}
 	pitch := room / float64(max(n, 1))
 	switch {
+	case pitch > tallestRow && tallest > tallestRow:
+		p.pitch = math.Floor(min(room/(float64(max(n, 1))-rowGap), tallest))
+		p.height = math.Round((1-rowGap)*p.pitch - 17)
 	case pitch >= tallRow:
 		p.pitch = math.Floor(min(pitch, tallest))
 		p.height = math.Round(min(max(24, 0.4*p.pitch), p.pitch-17))

@@ -76,8 +76,7 @@ const (
 )
 
 const (
-	swingRowHeight   = 50.0 // at most, names beside the bars
-	swingRowAbove    = 54.0 // at most, names above them
+	swingRowAbove    = 54.0 // at most, names above the bars
 	leastSwingAbove  = 30.0
 	leastSwingHeight = 16.0
 	swingTop         = 18.0 // today's saving, above the bars
@@ -183,11 +182,10 @@ func (ch *swingsChart) lay(top, bottom float64) (dropped int, ok bool) {
 		dropped = n - kept
 		ch.rows = ch.rows[:kept]
 	}
-	most := swingRowHeight
 	if ch.above {
-		most = swingRowAbove
+		ch.pitch = min(ch.pitch, swingRowAbove)
 	}
-	ch.pitch = math.Floor(min(ch.pitch, most))
+	ch.pitch = math.Floor(ch.pitch)
 	left := 0.0
 	if !ch.above {
 		for _, r := range ch.rows {
@@ -277,7 +275,7 @@ func (ch *swingsChart) axisNames() {
 // bar draws one row from y on.
 func (ch *swingsChart) bar(r *swingRow, y float64) {
 	t := ch.style.Theme
-	height := math.Round(min(max(0.55*ch.pitch, 9), 22, ch.pitch-3))
+	height := math.Round(min(max(0.55*ch.pitch, 9), max(22, 0.4*ch.pitch), ch.pitch-3))
 	top := math.Round(y + (ch.pitch-height)/2)
 	base := top + height/2 + 4
 	name := ch.name(r.swing)

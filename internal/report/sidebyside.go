@@ -2,7 +2,6 @@ package report
 
 import (
 	"bufio"
-	"encoding/csv"
 	"io"
 	"strconv"
 
@@ -88,14 +87,12 @@ var sideColumns = []string{
 // SideBySideCSV writes one row for each scenario under a row of names, in the manner of
 // CSV. Volume ranges read "1-15 boxed; 16-430 reel".
 func SideBySideCSV(w io.Writer, list []sidebyside.Entry) error {
-	out := csv.NewWriter(w)
-	out.UseCRLF = true
-	out.Write(sideColumns) // an error stays with the writer until the end
+	out := newCells(w)
+	out.row(sideColumns)
 	for i := range list {
-		out.Write(sideRow(&list[i]))
+		out.row(sideRow(&list[i]))
 	}
-	out.Flush()
-	return out.Error()
+	return out.end()
 }
 
 func sideRow(e *sidebyside.Entry) []string {

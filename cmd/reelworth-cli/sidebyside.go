@@ -68,7 +68,7 @@ func besides(c call, s stage, name string, file *rates.File) (list []sidebyside.
 	for i := range src.File.Scenarios {
 		faults := src.faultsOf(i)
 		if f := unreadableFault(faults); f != nil {
-			list = append(list, sidebyside.Entry{File: name, Scenario: src.File.Scenarios[i].Name, Fault: f.Report(src.name)})
+			list = append(list, sidebyside.Entry{File: name, Scenario: src.File.Scenarios[i].Name, Fault: words.FaultLine(src.name, *f)})
 			continue
 		}
 		comparison := src.compare(i, c.today)
@@ -80,7 +80,7 @@ func besides(c call, s stage, name string, file *rates.File) (list []sidebyside.
 	if len(list) == 0 {
 		entry := sidebyside.Entry{File: name, Fault: "there is no scenario in it"}
 		if len(src.Faults) > 0 {
-			entry.Fault = src.Faults[0].Report(src.name)
+			entry.Fault = words.FaultLine(src.name, src.Faults[0])
 		}
 		list = append(list, entry)
 	}

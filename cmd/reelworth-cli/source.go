@@ -7,10 +7,10 @@ import (
 	"io/fs"
 	"os"
 	"strconv"
-	"strings"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // source is a scenario file that was read.
@@ -91,32 +91,23 @@ func (src source) report(s stage, places []int) int {
 		wanted[i] = true
 	}
 	for _, n := range src.Notices {
-		if i := scenarioOf(n.Path); len(places) == 0 || i < 0 || wanted[i] {
-			s.complain("%s", n.Report(src.name))
+		if i := n.Scenario; len(places) == 0 || i < 0 || wanted[i] {
+			s.complain("%s", words.NoticeLine(src.name, n))
 		}
 	}
-	status := statusFine
+	var matter []scenario.Fault
 	for _, f := range src.Faults {
 		if i := f.Place.Scenario; len(places) == 0 || i < 0 || wanted[i] {
-			s.complain("%s", f.Report(src.name))
-			status = statusInput
+			matter = append(matter, f)
 		}
 	}
-	return status
-}
-
-// scenarioOf is the place of the scenario a notice's path is in, −1 outside of all.
-func scenarioOf(path string) int {
-	rest, ok := strings.CutPrefix(path, "scenario[")
-	if !ok {
-		return -1
+	for _, line := range words.FaultLines(src.name, matter) {
+		s.complain("%s", line)
 	}
-	number, _, _ := strings.Cut(rest, "]")
-	n, err := strconv.Atoi(number)
-	if err != nil {
-		return -1
+	if len(matter) > 0 {
+		return statusInput
 	}
-	return n - 1
+	return statusFine
 }
 
 // find is the place of the named scenario.

@@ -108,7 +108,7 @@ func TestTheLimitsStayQuick(t *testing.T) {
 			}
 			for _, o := range c.Offers {
 				if o.Fault != nil {
-					t.Errorf("%s: %s", o.Name, o.Fault.Text)
+					t.Errorf("%s: %s", o.Name, o.Fault.Why.Code)
 				}
 			}
 		})

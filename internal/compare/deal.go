@@ -96,10 +96,12 @@ func (d Deal) offerIn(s *scenario.Scenario, baseline *Offer) scenario.Offer {
 // spoil takes what is expected to be bad off the yield. It is found after developing,
 // so that the cassettes stay.
 func (d Deal) spoil(t *terms) *Fault {
-	bad := exact.FromDecimal(d.BadPercent)
-	if bad.Sign() < 0 || !bad.Less(exact.Int(100)) {
-		return &Fault{FaultNoYield, "bad_percent", "the part expected to be bad must be from 0 to below 100 %"}
+	rule := scenario.InputSpoiledPercent.Rule()
+	if code, bound := rule.Broken(d.BadPercent); code != "" {
+		return found(FaultNoYield, "bad_percent", code,
+			scenario.Args{Number: d.BadPercent, Bound: *bound, Rule: rule, Wanted: scenario.ValueNumber})
 	}
+	bad := exact.FromDecimal(d.BadPercent)
 	t.yield.Good = t.yield.Good.Mul(exact.Int(100).Sub(bad).Percent())
 	return nil
 }

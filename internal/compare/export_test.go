@@ -24,7 +24,7 @@ func CostsWith(s scenario.Scenario, offer, other string, input scenario.Input, x
 			}
 			t, fault := g.terms(j)
 			if fault != nil {
-				panic(fault.Text)
+				panic(fault.Why)
 			}
 			set(&t, i == 0, input, x)
 			if !rounded {

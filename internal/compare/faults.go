@@ -3,6 +3,8 @@ package compare
 import (
 	"strings"
 
+	"github.com/shopspring/decimal"
+
 	"reelworth/internal/scenario"
 )
 
@@ -55,8 +57,7 @@ func keepAt[K comparable](m map[K]*Fault, key K, f scenario.Fault) {
 
 // inputFault is a fault of the scenario as the reason to leave an offer out.
 func inputFault(f scenario.Fault) *Fault {
-	key := fieldOf(f.Path)
-	return badInput(key, key+": "+f.Wrong)
+	return &Fault{FaultInput, fieldOf(f.Path), f}
 }
 
 // sharper is the more telling of the fault that the scenario's checks found in an
@@ -69,8 +70,35 @@ func sharper(given, found *Fault) *Fault {
 	return given
 }
 
+// found is a fault that the engine found itself, in a scenario that was never checked or
+// by a reckoning of its own.
+func found(kind FaultCode, key string, code scenario.Code, args scenario.Args) *Fault {
+	return &Fault{kind, key, scenario.Fault{Code: code, Path: key, Args: args}}
+}
+
 // badInput is the fault of a field that makes no sense.
-func badInput(key, text string) *Fault { return &Fault{Code: FaultInput, Key: key, Text: text} }
+func badInput(key string, code scenario.Code, args scenario.Args) *Fault {
+	return found(FaultInput, key, code, args)
+}
+
+// tooFew is the fault of a count that must be at least 1.
+func tooFew(key string, have int) *Fault {
+	one := scenario.Decimal(decimal.New(1, 0))
+	return badInput(key, scenario.BelowMin, scenario.Args{
+		Number: decimal.New(int64(have), 0), Bound: one, Rule: &scenario.Rule{Min: &one}, Wanted: scenario.ValueWhole,
+	})
+}
+
+// notAbove is the fault of a number that must be above 0.
+func notAbove(key string, have scenario.Decimal) *Fault {
+	var none scenario.Decimal
+	return badInput(key, scenario.NotAbove, scenario.Args{Number: have, Rule: &scenario.Rule{Above: &none}, Wanted: scenario.ValueNumber})
+}
+
+// noTable is the fault of an offer that lacks the table of its kind.
+func noTable(key string, needs ...string) *Fault {
+	return badInput(key, scenario.MissingTable, scenario.Args{Example: "[scenario.offer." + key + "]", Keys: needs})
+}
 
 // fieldOf is the key of a fault without the table it stands in: "reel.exposures" of
 // "offer[2].reel.exposures".

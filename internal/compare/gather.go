@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 
+	"github.com/shopspring/decimal"
+
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -56,17 +58,22 @@ func (g *gatherer) build(o *scenario.Offer) (terms, *Fault) {
 func checkOffer(t *terms, o *scenario.Offer) *Fault {
 	switch {
 	case !t.reel && o.Kind != scenario.KindBoxed:
-		return badInput("kind", `the kind is neither "reel" nor "boxed"`)
+		return badInput("kind", scenario.NotAmong, scenario.Args{Got: string(o.Kind), Example: `kind = "reel" or "boxed"`})
 	case o.Currency == "":
-		return badInput("currency", "no currency is given")
+		return badInput("currency", scenario.Missing, scenario.Args{Example: `currency = "EUR"`})
 	case t.units < 1:
-		return badInput("units", "an order needs at least 1 unit")
+		return tooFew("units", t.units)
 	case t.keeps.set && t.keeps.months.Sign() <= 0:
-		return badInput("keeps_months", "the film must keep longer than 0 months")
-	case t.shooting.months < 1 || t.shooting.months > maxMonths:
-		return badInput("months", fmt.Sprintf("the months are not from 1 to %d", maxMonths))
+		return notAbove("keeps_months", o.KeepsMonths.Decimal)
+	case t.shooting.months < 1:
+		return tooFew("months", t.shooting.months)
+	case t.shooting.months > maxMonths:
+		most := decimal.New(maxMonths, 0)
+		return badInput("months", scenario.AboveMax, scenario.Args{
+			Number: decimal.New(int64(t.shooting.months), 0), Bound: most, Rule: &scenario.Rule{Max: &most}, Wanted: scenario.ValueWhole,
+		})
 	case t.shooting.rollExposures.Sign() <= 0:
-		return badInput("roll_exposures", "a standard roll needs at least 1 exposure")
+		return tooFew("roll_exposures", int(toInt64(t.shooting.rollExposures)))
 	}
 	return nil
 }
@@ -79,8 +86,11 @@ func (g *gatherer) addLoading(t *terms, _ *scenario.Offer) (fault *Fault) {
 		return g.spoilt.loading
 	}
 	l := &g.s.Loading
-	if l.CassetteLoads < 1 || l.CassettePack < 1 {
-		return badInput("loading", "a cassette must take at least 1 load, a pack hold at least 1 cassette")
+	if l.CassetteLoads < 1 {
+		return tooFew("loading.cassette_loads", l.CassetteLoads)
+	}
+	if l.CassettePack < 1 {
+		return tooFew("loading.cassette_pack", l.CassettePack)
 	}
 	t.loading = loading{
 		cassettePrice: exact.FromDecimal(l.CassettePrice),
@@ -100,7 +110,7 @@ func (g *gatherer) addDeveloping(t *terms, o *scenario.Offer) (fault *Fault) {
 	}
 	d := findDeveloping(g.s, o.Developing)
 	if d == nil {
-		return &Fault{FaultDeveloping, "developing", fmt.Sprintf("no developing is named %q", o.Developing)}
+		return found(FaultDeveloping, "developing", scenario.NoProcess, scenario.Args{Got: o.Developing})
 	}
 	if f := g.spoilt.developing[d.Name]; f != nil {
 		return f
@@ -111,7 +121,7 @@ func (g *gatherer) addDeveloping(t *terms, o *scenario.Offer) (fault *Fault) {
 		t.developing.perCassette = exact.FromDecimal(d.Price)
 	case scenario.Home:
 		if d.ChemistryRolls < 1 {
-			return badInput("developing.chemistry_rolls", fmt.Sprintf("%s: a set of chemistry must develop at least 1 roll", d.Name))
+			return tooFew("developing.chemistry_rolls", d.ChemistryRolls)
 		}
 		t.developing.perCassette = exact.FromDecimal(d.ExtraPerRoll)
 		t.developing.chemistryPrice = exact.FromDecimal(d.ChemistryPrice)
@@ -119,7 +129,7 @@ func (g *gatherer) addDeveloping(t *terms, o *scenario.Offer) (fault *Fault) {
 		t.developing.keeps = spanOf(d.ChemistryKeepsMonth)
 		t.developing.minutes = exact.FromDecimal(d.MinutesPerRoll)
 	default:
-		return badInput("developing.way", fmt.Sprintf(`%s: the way is neither "lab" nor "home"`, d.Name))
+		return badInput("developing.way", scenario.NotAmong, scenario.Args{Got: string(d.Way), Example: `way = "lab" or "home"`})
 	}
 	t.developing.equipment, fault = gearOf(d.Equipment, "developing.equipment.lasts_rolls")
 	return fault
@@ -138,18 +148,19 @@ func (g *gatherer) addRate(t *terms, o *scenario.Offer) *Fault {
 func (g *gatherer) route(from, to string) (money.Route, *Fault) {
 	route, err := g.book.Route(from, to)
 	var none *money.NoRate
+	var twice *money.TwoRates
 	switch {
 	case errors.As(err, &none):
-		return nil, &Fault{FaultNoRate, "currency", err.Error()}
-	case err != nil:
-		return nil, badInput("rate", err.Error())
+		return nil, found(FaultNoRate, "currency", scenario.NoRate, scenario.Args{From: none.From, To: none.To})
+	case errors.As(err, &twice):
+		return nil, badInput("rate", scenario.TwoRates, scenario.Args{From: twice.From, To: twice.To})
 	}
 	for _, step := range route {
 		if f := g.spoilt.rates[step.Index]; f != nil {
 			return nil, f
 		}
 		if step.Quote.Equals.Sign() <= 0 {
-			return nil, badInput("rate", fmt.Sprintf("the rate from %s to %s is not above 0", step.Quote.One, step.Quote.In))
+			return nil, notAbove(fmt.Sprintf("rate[%d].equals", step.Index+1), step.Quote.Equals)
 		}
 	}
 	return route, nil
@@ -224,7 +235,7 @@ func gearOf(list []scenario.Equipment, key string) (gears []gear, fault *Fault) 
 			continue
 		}
 		if e.LastsRolls < 1 {
-			return nil, badInput(key, fmt.Sprintf("%s must last at least 1 roll", e.Name))
+			return nil, tooFew(key, e.LastsRolls)
 		}
 		gears = append(gears, gear{
 			price: exact.FromDecimal(e.Price), resale: exact.FromDecimal(e.Resale),

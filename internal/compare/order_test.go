@@ -24,7 +24,7 @@ func landedOrder(t *testing.T, s scenario.Scenario) Order {
 	t.Helper()
 	c := Compare(s, nil, scenario.Date{})
 	if f := c.Offers[0].Fault; f != nil {
-		t.Fatalf("not computed: %s", f.Text)
+		t.Fatalf("not computed: %s", f.Why.Code)
 	}
 	return c.Offers[0].Order
 }

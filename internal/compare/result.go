@@ -54,8 +54,8 @@ type Fault struct {
 	Code FaultCode
 	// Key is the field that mends it, as in the file: "currency", "reel.exposures".
 	Key string
-	// Text is the reason for a person, such as "no rate between CAD and EUR".
-	Text string
+	// Why is what is wrong with it. Where the scenario's own checks found it, it is theirs.
+	Why scenario.Fault
 }
 
 // FaultCode names a kind of fault.

@@ -2,7 +2,6 @@ package compare
 
 import (
 	"errors"
-	"fmt"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/film"
@@ -12,7 +11,7 @@ import (
 // reelYield is what one reel gives once it is cut and loaded.
 func reelYield(r *scenario.Reel) (Yield, *Fault) {
 	if r == nil {
-		return Yield{}, badInput("reel", "it says nothing about how the reel is cut")
+		return Yield{}, noTable("reel", "length", "length_unit", "exposures")
 	}
 	shape, fault := reelShape(r)
 	if fault != nil {
@@ -22,9 +21,9 @@ func reelYield(r *scenario.Reel) (Yield, *Fault) {
 	var short *film.TooShort
 	switch {
 	case errors.As(err, &short):
-		return Yield{}, &Fault{FaultNoYield, "reel.length", err.Error()}
+		return Yield{}, found(FaultNoYield, "reel.length", scenario.NoRoll, scenario.Args{Missing: short.Missing})
 	case err != nil:
-		return Yield{}, badInput("reel", err.Error())
+		return Yield{}, tooFew("reel.exposures", r.Exposures)
 	}
 	y := Yield{Exposures: int(cut.Exposures()), Cassettes: int(cut.Cassettes()), Cut: &cut}
 	return y, y.spoil(r.SpoiledPercent, "reel.spoiled_percent")
@@ -35,7 +34,7 @@ func reelYield(r *scenario.Reel) (Yield, *Fault) {
 func (y *Yield) spoil(percent scenario.Decimal, key string) *Fault {
 	y.Good = y.goodAt(exact.FromDecimal(percent))
 	if y.Good.Sign() <= 0 {
-		return &Fault{FaultNoYield, key, "every exposure is spoiled"}
+		return found(FaultNoYield, key, scenario.NothingGood, scenario.Args{})
 	}
 	return nil
 }
@@ -54,17 +53,17 @@ func (y *Yield) spoiledPercent() exact.Fraction {
 func reelShape(r *scenario.Reel) (film.Reel, *Fault) {
 	unit, ok := map[scenario.LengthUnit]exact.Fraction{scenario.Feet: film.Foot, scenario.Metres: film.Metre}[r.LengthUnit]
 	if !ok {
-		return film.Reel{}, badInput("reel.length_unit", `the length is neither in "ft" nor in "m"`)
+		return film.Reel{}, badInput("reel.length_unit", scenario.NotAmong, scenario.Args{Got: string(r.LengthUnit), Example: `length_unit = "ft" or "m"`})
 	}
 	if r.Length.Sign() <= 0 {
-		return film.Reel{}, badInput("reel.length", "the reel has no length")
+		return film.Reel{}, notAbove("reel.length", r.Length)
 	}
 	pitch := film.LongPitch
 	if r.Pitch == scenario.ShortPitch {
 		pitch = film.ShortPitch
 	}
 	if r.Exposures < 1 {
-		return film.Reel{}, badInput("reel.exposures", "a cassette needs at least 1 exposure")
+		return film.Reel{}, tooFew("reel.exposures", r.Exposures)
 	}
 	return film.Reel{
 		Length: exact.FromDecimal(r.Length).Mul(unit), Pitch: pitch, Exposures: r.Exposures,
@@ -78,9 +77,9 @@ func reelShape(r *scenario.Reel) (film.Reel, *Fault) {
 func boxedYield(b *scenario.Boxed) (Yield, *Fault) {
 	switch {
 	case b == nil:
-		return Yield{}, badInput("boxed", "it says nothing about what a pack holds")
+		return Yield{}, noTable("boxed", "exposures")
 	case b.RollsPerPack < 1 || b.Exposures < 1:
-		return Yield{}, &Fault{FaultNoYield, "boxed", fmt.Sprintf("a pack of %d rolls with %d exposures gives nothing to shoot", b.RollsPerPack, b.Exposures)}
+		return Yield{}, found(FaultNoYield, "boxed", scenario.NothingGood, scenario.Args{})
 	}
 	all := exact.Int(int64(b.RollsPerPack)).Mul(exact.Int(int64(b.Exposures)))
 	y := Yield{Exposures: int(toInt64(all)), Cassettes: b.RollsPerPack}

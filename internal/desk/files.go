@@ -15,6 +15,7 @@ import (
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
+	"reelworth/internal/words"
 )
 
 // fileWindow is what the files ask of the window.
@@ -123,7 +124,7 @@ func notices(doc *library.Document) string {
 			text += " …"
 			break
 		}
-		text += n.Path + ": " + n.Text + ". "
+		text += n.Path + ": " + words.Notice(n) + ". "
 	}
 	return text
 }

@@ -169,7 +169,7 @@ func costTable(c *compare.Comparison, parts []words.CostPart, s Style) Table {
 		o := &c.Offers[i]
 		row := []string{o.Name}
 		if o.Fault != nil {
-			row = append(row, words.NotComputed(o.Fault))
+			row = append(row, words.NotComputed(c, o))
 		} else {
 			for _, p := range parts {
 				row = append(row, s.Locale.Number(p.Of(&o.PerRoll), digits))

@@ -4,9 +4,7 @@ import (
 	"image/color"
 	"math"
 
-	"reelworth/internal/compare"
 	"reelworth/internal/palette"
-	"reelworth/internal/words"
 )
 
 // heading sets the finding and what is drawn, and returns where the second line's
@@ -102,9 +100,9 @@ func (s *sheet) sign(x, y float64) {
 	s.box(Rect{x - 0.9, y + 1.7, 1.8, 1.8}, mark)
 }
 
-// faulty sets a fault's sign and its reason on a baseline.
-func (s *sheet) faulty(x, y, width float64, text, offer string, o *compare.Offer) {
+// faulty sets a fault's sign and its reason on a baseline; the pointer finds readout.
+func (s *sheet) faulty(x, y, width float64, text, offer, readout string) {
 	s.sign(x+6, y-4)
 	s.write(smallFace, x+18, y, smallFace.fit(text, width-18), s.style.Theme.Fault)
-	s.hits = append(s.hits, Hit{Rect: Rect{x, y - 12, width, 16}, Offer: offer, Text: words.FaultReadout(o)})
+	s.hits = append(s.hits, Hit{Rect: Rect{x, y - 12, width, 16}, Offer: offer, Text: readout})
 }

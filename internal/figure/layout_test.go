@@ -57,7 +57,7 @@ func TestNoTextOverlapsAnotherOrLeavesTheCanvas(t *testing.T) {
 			c := compared(manyOffers(n, 60, home))
 			for i := range c.Offers {
 				if c.Offers[i].Fault != nil {
-					t.Fatalf("offer %d in %s: %s", i+1, home, c.Offers[i].Fault.Text)
+					t.Fatalf("offer %d in %s: %s", i+1, home, c.Offers[i].Fault.Why.Code)
 				}
 			}
 			for _, theme := range palette.Themes {
@@ -155,7 +155,7 @@ func TestReelsOfEveryLengthHoldTheLayout(t *testing.T) {
 			r.Length, r.TestExposures, r.ShortRollFrom = decimal.NewFromInt(feet), 5, 1
 			c := compared(s)
 			if c.Offers[2].Fault != nil {
-				t.Fatalf("%d ft: %s", feet, c.Offers[2].Fault.Text)
+				t.Fatalf("%d ft: %s", feet, c.Offers[2].Fault.Why.Code)
 			}
 			d := Strip(&c.Offers[2], width, StripHeight, english(palette.Paper))
 			checkLayout(t, fmt.Sprintf("%d ft at %v", feet, width), d)

@@ -211,12 +211,12 @@ func (ch *spendChart) faults(top, bottom float64) float64 {
 	}
 	end := y
 	for i, o := range faulty[:shown] {
-		text := words.FaultReadout(o)
+		text := words.FaultReadout(ch.c, o)
 		if i == shown-1 && shown < len(faulty) {
 			text = words.NoRoom(len(faulty) - shown + 1)
 		}
 		y += line
-		ch.faulty(0, y-5, ch.W, text, o.Name, o)
+		ch.faulty(0, y-5, ch.W, text, o.Name, words.FaultReadout(ch.c, o))
 	}
 	return end
 }
@@ -251,7 +251,7 @@ func spendTable(c *compare.Comparison, s Style) Table {
 	for i := range c.Offers {
 		if o := &c.Offers[i]; o.Fault != nil {
 			row := make([]string, len(t.Header))
-			row[0] = words.FaultReadout(o)
+			row[0] = words.FaultReadout(c, o)
 			t.Rows = append(t.Rows, row)
 		}
 	}

@@ -2,7 +2,6 @@ package scenario
 
 import (
 	"errors"
-	"fmt"
 	"reflect"
 
 	"reelworth/internal/exact"
@@ -13,18 +12,18 @@ import (
 // Check reports what is wrong with a scenario that did not come from a file, by the
 // same rules. Lines are 0.
 func Check(s Scenario) []Fault {
-	var faults []Fault
+	var faults tally
 	r := &reporter{faults: &faults}
 	for _, l := range []struct {
 		key       string
 		have, max int
 	}{{"rate", len(s.Rates), MaxRates}, {"offer", len(s.Offers), MaxOffers}, {"range", len(s.Ranges), MaxRanges}} {
 		if l.have > l.max {
-			r.fault([]step{element(l.key, l.max)}, fmt.Sprintf("there are %d, more than %d in one scenario", l.have, l.max), "move some to another scenario")
+			r.fault([]step{element(l.key, l.max)}, TooMany, Args{Have: l.have, Most: l.max})
 		}
 	}
 	check(&s, r)
-	return finish(faults)
+	return faults.inOrder()
 }
 
 // check holds a scenario to the rules of its fields, then to what only makes sense
@@ -53,7 +52,7 @@ func checkRates(s *Scenario, r *reporter) {
 	for i, q := range s.Rates {
 		at := []step{element("rate", i)}
 		if q.One == q.In {
-			r.fault(sub(at, key("in")), "both sides are "+quote(q.In), "write two different currencies, or take this rate out")
+			r.fault(sub(at, key("in")), SameCurrencies, Args{Got: q.In})
 			continue
 		}
 		p := pair{min(q.One, q.In), max(q.One, q.In)}
@@ -68,7 +67,7 @@ func checkRates(s *Scenario, r *reporter) {
 		if other == i {
 			other = same[1]
 		}
-		r.fault([]step{element("rate", i)}, fmt.Sprintf("%s and %s have another rate, rate[%d]", q.One, q.In, other+1), "keep one of the two")
+		r.fault([]step{element("rate", i)}, TwoRates, Args{From: q.One, To: q.In, Other: other + 1})
 	}
 }
 
@@ -76,7 +75,7 @@ func checkEquipment(list []Equipment, in []step, r *reporter) {
 	for i, e := range list {
 		at := sub(in, element("equipment", i))
 		if e.Resale.Cmp(e.Price) > 0 && !r.has(sub(at, key("price"))) {
-			r.fault(sub(at, key("resale")), fmt.Sprintf("%s is more than the price, %s", spell(e.Resale), spell(e.Price)), "write at most the price")
+			r.fault(sub(at, key("resale")), AbovePrice, Args{Number: e.Resale, Bound: e.Price})
 		}
 	}
 }
@@ -84,13 +83,17 @@ func checkEquipment(list []Equipment, in []step, r *reporter) {
 // checkProcessNames faults every process of a name that another has, because an
 // offer that names it could mean either.
 func checkProcessNames(s *Scenario, r *reporter) {
-	count := map[string]int{}
-	for _, d := range s.Developing {
-		count[d.Name]++
+	named := map[string][]int{}
+	for i, d := range s.Developing {
+		named[d.Name] = append(named[d.Name], i)
 	}
 	for i, d := range s.Developing {
-		if count[d.Name] > 1 && d.Name != "" {
-			r.fault([]step{element("developing", i), key("name")}, "another process is named "+quote(d.Name)+" too", "give each a name of its own")
+		if same := named[d.Name]; len(same) > 1 && d.Name != "" {
+			other := same[0]
+			if other == i {
+				other = same[1]
+			}
+			r.fault([]step{element("developing", i), key("name")}, NameTaken, Args{Got: d.Name, Table: "developing", Other: other + 1})
 		}
 	}
 }
@@ -101,7 +104,7 @@ func checkOfferNames(s *Scenario, r *reporter) {
 	for i, o := range s.Offers {
 		j, taken := first[o.Name]
 		if taken && o.Name != "" {
-			r.fault([]step{element("offer", i), key("name")}, fmt.Sprintf("offer[%d] is named %s too", j+1, quote(o.Name)), "give each offer a name of its own")
+			r.fault([]step{element("offer", i), key("name")}, NameTaken, Args{Got: o.Name, Table: "offer", Other: j + 1})
 		} else {
 			first[o.Name] = i
 		}
@@ -113,7 +116,7 @@ func checkScenarioNames(list []Scenario, reporters []reporter) {
 	for i, s := range list {
 		j, taken := first[s.Name]
 		if taken && s.Name != "" {
-			reporters[i].fault([]step{key("name")}, fmt.Sprintf("scenario[%d] has this name too", j+1), "give each scenario a name of its own")
+			reporters[i].fault([]step{key("name")}, NameTaken, Args{Got: s.Name, Table: "scenario", Other: j + 1})
 		} else {
 			first[s.Name] = i
 		}
@@ -126,11 +129,11 @@ func checkBaseline(s *Scenario, r *reporter) {
 			return
 		}
 	}
-	remedy := "add the offer that the others are compared with"
-	if len(s.Offers) > 0 && s.Offers[0].Name != "" {
-		remedy = "write the name of one of the offers, such as " + quote(s.Offers[0].Name)
+	there := ""
+	if len(s.Offers) > 0 {
+		there = s.Offers[0].Name
 	}
-	r.fault([]step{key("baseline")}, "no offer is named "+quote(s.Baseline), remedy)
+	r.fault([]step{key("baseline")}, NoBaseline, Args{Got: s.Baseline, Name: there})
 }
 
 // checkOffer checks what an offer refers to and what kind it is. routes remembers
@@ -138,11 +141,11 @@ func checkBaseline(s *Scenario, r *reporter) {
 func checkOffer(s *Scenario, i int, r *reporter, routes map[string]error) {
 	o, at := &s.Offers[i], element("offer", i)
 	if o.Developing != "" && !hasProcess(s, o.Developing) {
-		remedy := "add a [[scenario.developing]] of that name, or leave the key out"
+		there := ""
 		if len(s.Developing) > 0 {
-			remedy = "write the name of a process, such as " + quote(s.Developing[0].Name) + ", or leave the key out"
+			there = s.Developing[0].Name
 		}
-		r.fault([]step{at, key("developing")}, "no process is named "+quote(o.Developing), remedy)
+		r.fault([]step{at, key("developing")}, NoProcess, Args{Got: o.Developing, Name: there})
 	}
 	checkRoute(s, o, at, r, routes)
 	checkKind(o, at, r)
@@ -175,8 +178,7 @@ func checkRoute(s *Scenario, o *Offer, at step, r *reporter, routes map[string]e
 	}
 	var none *money.NoRate
 	if errors.As(err, &none) {
-		r.fault([]step{at, key("currency")}, fmt.Sprintf("no rate between %s and %s", none.From, none.To),
-			fmt.Sprintf("add a [[scenario.rate]] with one = %q and in = %q", none.From, none.To))
+		r.fault([]step{at, key("currency")}, NoRate, Args{From: none.From, To: none.To})
 	}
 }
 
@@ -192,21 +194,23 @@ func (s *Scenario) Book() money.Book {
 // checkKind sees that an offer has the table of its kind and no other.
 func checkKind(o *Offer, at step, r *reporter) {
 	have := map[Kind]bool{KindReel: o.Reel != nil, KindBoxed: o.Boxed != nil}
-	need := map[Kind]string{
-		KindReel:  "write a [scenario.offer.reel] table with length, length_unit and exposures",
-		KindBoxed: "write a [scenario.offer.boxed] table with exposures",
-	}
-	if need[o.Kind] == "" {
+	if o.Kind != KindReel && o.Kind != KindBoxed {
 		return
 	}
 	for _, k := range []Kind{KindReel, KindBoxed} {
 		switch p := []step{at, key(string(k))}; {
 		case k == o.Kind && !have[k]:
-			r.fault(p, "is missing", need[k])
+			r.fault(p, MissingTable, Args{Example: "[scenario.offer." + string(k) + "]", Keys: kindTables[k].needed()})
 		case k != o.Kind && have[k]:
-			r.fault(p, fmt.Sprintf("does not belong in an offer of kind %q", o.Kind), "take the table out, or write kind = "+fmt.Sprintf("%q", k))
+			r.fault(p, WrongTable, Args{Got: string(o.Kind), Guess: string(k)})
 		}
 	}
+}
+
+// kindTables are the tables that the kinds of offers have.
+var kindTables = map[Kind]*table{
+	KindReel:  tableOf(reflect.TypeFor[Reel]()),
+	KindBoxed: tableOf(reflect.TypeFor[Boxed]()),
 }
 
 // checkYield faults a reel that fills no cassette.
@@ -217,8 +221,7 @@ func checkYield(reel *Reel, at []step, r *reporter) {
 	_, err := film.Divide(reel.Cutting())
 	var short *film.TooShort
 	if errors.As(err, &short) {
-		r.fault(sub(at, key("length")), "the reel gives no roll: "+short.Missing.Text(1)+" mm are missing to the shortest roll that would be loaded",
-			"write a longer length, fewer exposures, or less waste")
+		r.fault(sub(at, key("length")), NoRoll, Args{Missing: short.Missing})
 	}
 }
 

@@ -25,15 +25,16 @@ func decode(data []byte) (map[string]any, *tomltext.Node, *Fault) {
 	}
 	text := string(data)
 	where, line, scanErr := tomltext.Scan(text, "scenario")
-	if scanErr != nil && !errors.Is(scanErr, tomltext.ErrSyntax) {
-		return nil, nil, fileFault(line, scanErr.Error(), "write tables the way the demo scenario has them")
+	var beyond *tomltext.LimitError
+	if errors.As(scanErr, &beyond) {
+		return nil, nil, fileFault(line, limits[beyond.Of], Args{Most: beyond.Most})
 	}
 	if scanErr != nil {
 		where.Cuts = nil // the library finds out what is wrong
 	}
 	doc, f := decodePieces(text, where.Cuts)
 	if f == nil && scanErr != nil {
-		f = fileFault(line, "this line is written in a way that cannot be located", "write it plainly: key = \"value\"")
+		f = fileFault(line, NotLocated, Args{})
 	}
 	if f != nil {
 		return nil, nil, f
@@ -41,18 +42,23 @@ func decode(data []byte) (map[string]any, *tomltext.Node, *Fault) {
 	return doc, where.Root, nil
 }
 
+// limits are the faults of a text beyond what is read.
+var limits = map[tomltext.Limit]Code{
+	tomltext.LimitDepth: TooDeep, tomltext.LimitKeys: TooManyKeys, tomltext.LimitItems: TooManyItems, tomltext.LimitWork: KeysTooLong,
+}
+
 // notText is the fault of a file that cannot be text.
 func notText(data []byte) *Fault {
 	if len(data) > MaxBytes {
-		return fileFault(1, fmt.Sprintf("the file is larger than %d MiB", MaxBytes>>20), "split it into several files")
+		return fileFault(1, FileTooLarge, Args{Most: MaxBytes >> 20})
 	}
 	if i := bytes.IndexByte(data, 0); i >= 0 {
-		return fileFault(lineAt(data, i), "the file holds a NUL byte, so it is no text in UTF-8", "open a scenario file, or save this one as UTF-8 text")
+		return fileFault(lineAt(data, i), NULByte, Args{})
 	}
 	for i := 0; i < len(data); {
 		r, n := utf8.DecodeRune(data[i:])
 		if r == utf8.RuneError && n < 2 {
-			return fileFault(lineAt(data, i), fmt.Sprintf("the byte 0x%02X is no text in UTF-8", data[i]), "save the file as UTF-8 text")
+			return fileFault(lineAt(data, i), NotUTF8, Args{Got: fmt.Sprintf("0x%02X", data[i])})
 		}
 		i += n
 	}
@@ -63,8 +69,8 @@ func lineAt(data []byte, offset int) int {
 	return 1 + bytes.Count(data[:offset], []byte("\n"))
 }
 
-func fileFault(line int, wrong, remedy string) *Fault {
-	return &Fault{Path: "file", Place: Place{PartFile, -1, 0}, Line: line, Wrong: wrong, Remedy: remedy}
+func fileFault(line int, code Code, args Args) *Fault {
+	return &Fault{Code: code, Path: "file", Place: Place{PartFile, -1, 0}, Line: line, Args: args}
 }
 
 // decodePieces gives the TOML library one scenario at a time, side by side: a
@@ -121,7 +127,7 @@ func decodePiece(text string, line int) (doc map[string]any, f *Fault) {
 	// and a file must never take the program down.
 	defer func() {
 		if recover() != nil {
-			doc, f = nil, fileFault(line, "the TOML reader gave up on this file", "write it the way the demo scenario is written")
+			doc, f = nil, fileFault(line, GivenUp, Args{})
 		}
 	}()
 	doc = map[string]any{}
@@ -131,42 +137,45 @@ func decodePiece(text string, line int) (doc map[string]any, f *Fault) {
 	return doc, nil
 }
 
-// syntaxFault puts an error of the TOML library into words.
+// syntaxFault is an error of the TOML library as a fault.
 func syntaxFault(err error, line int) *Fault {
 	var pe toml.ParseError
 	if !errors.As(err, &pe) {
-		return fileFault(line, "this is no TOML: "+clip(err.Error()), `write key = "value"`)
+		return fileFault(line, NotTOML, Args{Got: err.Error()})
 	}
 	line += max(pe.Position.Line, 1) - 1
 	if strings.Contains(pe.Message, `but got '\n'`) && line > 1 {
 		line-- // the library stands behind the line break that it stumbled over
 	}
-	f := fileFault(line, "this is no TOML: "+clip(strings.TrimSpace(pe.Message)), remedyFor(pe.Message))
+	f := fileFault(line, slipOf(pe.Message), Args{Got: strings.TrimSpace(pe.Message)})
 	if pe.LastKey != "" {
-		f.Path = clip(pe.LastKey)
+		f.Path = pe.LastKey
 	}
 	return f
 }
 
-// remedies say what to do about the library's messages, by a part of each.
-var remedies = []struct{ part, remedy string }{
-	{"already been defined", "keep one of the two"},
-	{"already created", "keep one of the two"},
-	{"strings cannot contain newlines", "end the text with a quotation mark on the same line"},
-	{"unexpected EOF", "close what is left open: a quotation mark or a bracket"},
-	{"escape", `write \\ for a backslash, or put the text between single quotation marks`},
-	{"leading zero", "put numbers in quotation marks, such as \"0.5\""},
-	{"datetime", "write a date as 2027-01-31"},
-	{"out of range", "write a smaller number, in quotation marks"},
-	{"control characters", "take the character out"},
-	{"expected value", "write a value after the equals sign: \"text\", a number, true or false"},
+// messages tell the TOML library's errors apart, by a part of each: it has no codes.
+var messages = []struct {
+	part string
+	code Code
+}{
+	{"already been defined", NotTOMLTwice},
+	{"already created", NotTOMLTwice},
+	{"strings cannot contain newlines", NotTOMLLine},
+	{"unexpected EOF", NotTOMLOpen},
+	{"escape", NotTOMLEscape},
+	{"leading zero", NotTOMLZero},
+	{"datetime", NotTOMLDate},
+	{"out of range", NotTOMLLarge},
+	{"control characters", NotTOMLControl},
+	{"expected value", NotTOMLNoValue},
 }
 
-func remedyFor(message string) string {
-	for _, r := range remedies {
-		if strings.Contains(message, r.part) {
-			return r.remedy
+func slipOf(message string) Code {
+	for _, m := range messages {
+		if strings.Contains(message, m.part) {
+			return m.code
 		}
 	}
-	return `write key = "value", one to a line, with text in quotation marks`
+	return NotTOML
 }

@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"fmt"
 	"maps"
 	"reflect"
 	"slices"
@@ -14,16 +13,13 @@ import (
 // the file, so that 14.80 stays 14.80.
 type Verbatim string
 
-// Notice is something odd in a file that is no fault.
+// Notice is a key that this version does not know. It is no fault: the key is kept, and
+// counts for nothing.
 type Notice struct {
-	Path string // as in Fault, from the top of the file: "scenario[1].offer[2].colour"
-	Line int
-	Text string // what is odd, and what may be meant
-}
-
-// Report is the notice as "file:line: key: what is odd".
-func (n Notice) Report(file string) string {
-	return fmt.Sprintf("%s:%d: %s: %s", file, n.Line, n.Path, n.Text)
+	Path     string // as in Fault, from the top of the file: "scenario[1].offer[2].colour"
+	Scenario int    // index in File.Scenarios; −1 outside of all
+	Line     int
+	Near     string // the key most likely meant, "" for none
 }
 
 // extra keeps what a table holds beyond its fields; nil when nothing.
@@ -111,9 +107,9 @@ func notices(f File, root *tomltext.Node) []Notice {
 		if len(list) >= maxFaults {
 			return
 		}
-		n := Notice{Path: pathText(p), Line: find(root, p).Line, Text: "this key is unknown; it is kept but counts for nothing"}
-		if near := nearest(p[len(p)-1].key, in); near != "" {
-			n.Text += "; perhaps " + near + " is meant"
+		n := Notice{Path: pathText(p), Scenario: -1, Line: find(root, p).Line, Near: nearest(p[len(p)-1].key, in)}
+		if p[0].key == "scenario" && p[0].item >= 0 {
+			n.Scenario = p[0].item
 		}
 		list = append(list, n)
 	})

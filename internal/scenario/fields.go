@@ -29,6 +29,7 @@ type Rule struct {
 	Min, Max, Above, Below *Decimal
 	OneOf                  []string
 	Currency               bool
+	Longest                int // letters of a text
 }
 
 // Fields lists every field of the file, table by table in the order they are
@@ -120,10 +121,16 @@ func tableOf(typ reflect.Type) *table {
 	return t
 }
 
+// longestLine is how many letters a text has at most, where its tag says no other limit.
+const longestLine = 200
+
 func newField(i int, sf reflect.StructField) field {
 	f := field{index: i, key: sf.Tag.Get("toml"), typ: sf.Type, defaultText: sf.Tag.Get("default")}
 	f.rule = parseRule(sf.Tag.Get("rule"))
 	f.form, f.table = formOf(sf.Type)
+	if f.form == formText && f.rule.Longest == 0 && !f.rule.Currency && len(f.rule.OneOf) == 0 {
+		f.rule.Longest = longestLine
+	}
 	f.defaultValue = reflect.New(sf.Type).Elem()
 	if f.defaultText != "" {
 		f.defaultValue.Set(parseDefault(f.form, f.defaultText).Convert(sf.Type))
@@ -195,6 +202,8 @@ func parseRule(tag string) Rule {
 			r.Min = bound(arg)
 		case "max":
 			r.Max = bound(arg)
+		case "longest":
+			r.Longest = int(bound(arg).IntPart())
 		case "above":
 			r.Above = bound(arg)
 		case "below":
@@ -222,6 +231,17 @@ func (t *table) setDefaults(v reflect.Value) {
 			v.Field(f.index).Set(f.defaultValue)
 		}
 	}
+}
+
+// needed are the keys that a table must always have.
+func (t *table) needed() []string {
+	var keys []string
+	for _, f := range t.fields {
+		if f.rule.Required {
+			keys = append(keys, f.key)
+		}
+	}
+	return keys
 }
 
 // mustBeIn says whether table v must hold the field: always, or because of its way.

@@ -40,13 +40,26 @@ func (s *Scenario) Inputs() []Input {
 
 // Allows says whether an input can have that value.
 func (i Input) Allows(d Decimal) bool {
+	code, _ := i.Rule().Broken(d)
+	return code == ""
+}
+
+// What the values of inputs keep to.
+var (
+	aboveNothing   = Rule{Above: bound("0")}
+	partOfHundred  = Rule{Min: bound("0"), Below: bound("100")}
+	nothingOrAbove = Rule{Min: bound("0")}
+)
+
+// Rule is what an input's value must keep to.
+func (i Input) Rule() *Rule {
 	switch {
 	case strings.HasPrefix(string(i), RatePrefix), i == InputOfferPrice, i == InputBaselinePrice:
-		return d.Sign() > 0
+		return &aboveNothing
 	case i == InputSpoiledPercent:
-		return d.Sign() >= 0 && d.Cmp(*bound("100")) < 0
+		return &partOfHundred
 	}
-	return d.Sign() >= 0
+	return &nothingOrAbove
 }
 
 // Quote is the pair of an input that is a quote: "USD/EUR".

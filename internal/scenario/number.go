@@ -3,7 +3,6 @@ package scenario
 import (
 	"strconv"
 	"strings"
-	"unicode"
 
 	"github.com/shopspring/decimal"
 )
@@ -12,28 +11,28 @@ import (
 const maxDigits = 12
 
 // parseNumber reads the plain grammar: an optional minus, digits, and optionally a
-// point and digits. It keeps the places typed. On failure it says what is wrong
-// and what to write.
-func parseNumber(text string) (d Decimal, wrong, remedy string) {
+// point and digits. It keeps the places typed. On failure the code is NotNumber or
+// TooLong.
+func parseNumber(text string) (Decimal, Code) {
 	whole, after, ok := plainNumber(text)
 	if !ok {
-		return d, quote(text) + " is no plain number", numberRemedy(text)
+		return Decimal{}, NotNumber
 	}
 	if len(whole) > maxDigits || len(after) > maxDigits {
-		return d, quote(text) + " has more than 12 digits before or after the point", "write at most 12 digits on either side of the point"
+		return Decimal{}, TooLong
 	}
 	if digits := whole + after; len(digits) <= 18 {
 		n, _ := strconv.ParseInt(digits, 10, 64)
 		if text[0] == '-' {
 			n = -n
 		}
-		return decimal.New(n, -int32(len(after))), "", ""
+		return decimal.New(n, -int32(len(after))), ""
 	}
 	d, err := decimal.NewFromString(text)
 	if err != nil {
-		return d, quote(text) + " is no plain number", numberRemedy(text)
+		return Decimal{}, NotNumber
 	}
-	return d, "", ""
+	return d, ""
 }
 
 // plainNumber splits a number at its point.
@@ -51,8 +50,9 @@ func allDigits(s string) bool {
 	return s != ""
 }
 
-// numberRemedy guesses the plain spelling of a number that is not plain.
-func numberRemedy(text string) string {
+// plainGuess is the plain spelling most likely meant by a number that is not plain, ""
+// where it cannot be told.
+func plainGuess(text string) string {
 	guess := strings.TrimPrefix(strings.TrimSpace(text), "+")
 	guess = strings.ReplaceAll(guess, "_", "")
 	if strings.Count(guess, ",") == 1 && !strings.Contains(guess, ".") {
@@ -63,13 +63,13 @@ func numberRemedy(text string) string {
 	}
 	guess = strings.TrimSuffix(guess, ".")
 	if whole, after, ok := plainNumber(guess); ok && len(whole) <= maxDigits && len(after) <= maxDigits {
-		return `write "` + guess + `"`
+		return guess
 	}
-	return `write digits with a point if need be, such as "14.80"`
+	return ""
 }
 
-// spell is a number the way it was typed.
-func spell(d Decimal) string { return d.StringFixed(max(0, -d.Exponent())) }
+// Spell is a number the way it was typed.
+func Spell(d Decimal) string { return d.StringFixed(max(0, -d.Exponent())) }
 
 // sameSpelling says whether two numbers are equal and typed with as many places.
 func sameSpelling(a, b Decimal) bool {
@@ -78,29 +78,3 @@ func sameSpelling(a, b Decimal) bool {
 
 // unset says whether nobody has given d a value, not even "0".
 func unset(d Decimal) bool { return d == Decimal{} }
-
-// quote is a text in quotation marks, fit for one line of a message.
-func quote(text string) string {
-	return `"` + clip(text) + `"`
-}
-
-// clip makes a text short and printable for a message.
-func clip(text string) string {
-	const most = 60
-	var b strings.Builder
-	n := 0
-	for _, r := range text {
-		if n++; n > most {
-			b.WriteString("…")
-			break
-		}
-		switch {
-		case unicode.IsSpace(r):
-			r = ' '
-		case !unicode.IsPrint(r):
-			r = '\ufffd'
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
-}

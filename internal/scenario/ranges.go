@@ -1,9 +1,6 @@
 package scenario
 
-import (
-	"fmt"
-	"slices"
-)
+import "slices"
 
 // checkRanges sees that each range is of an input there is, goes upwards, stays
 // within what the input can be, and is the only one of its kind.
@@ -16,15 +13,15 @@ func checkRanges(s *Scenario, r *reporter) {
 	for i, g := range s.Ranges {
 		at := []step{element("range", i)}
 		if !slices.Contains(s.Inputs(), g.Input) {
-			r.fault(sub(at, key("input")), "there is no input "+quote(string(g.Input)), remedyForInput(s, g.Input))
+			r.fault(sub(at, key("input")), NoInput, inputArgs(s, g.Input))
 		}
 		if g.Offer != "" && !hasOffer(s, g.Offer) {
-			r.fault(sub(at, key("offer")), "no offer is named "+quote(g.Offer), "write the name of an offer, or leave the key out for all")
+			r.fault(sub(at, key("offer")), NoOffer, Args{Got: g.Offer})
 		}
 		checkEnds(g, at, r)
 		key := of{g.Input, g.Offer}
 		if j, taken := first[key]; taken {
-			r.fault(at, fmt.Sprintf("range[%d] is of this input too", j+1), "keep one of the two")
+			r.fault(at, RangeTwice, Args{Other: j + 1})
 		} else {
 			first[key] = i
 		}
@@ -36,33 +33,24 @@ func checkEnds(g Range, at []step, r *reporter) {
 	switch {
 	case r.has(low) || r.has(high):
 	case !g.Input.Allows(g.Low):
-		r.fault(low, spell(g.Low)+" cannot be "+string(g.Input), "write "+allowed(g.Input))
+		r.fault(low, NotForInput, Args{Number: g.Low, Name: string(g.Input), Rule: g.Input.Rule()})
 	case !g.Input.Allows(g.High):
-		r.fault(high, spell(g.High)+" cannot be "+string(g.Input), "write "+allowed(g.Input))
+		r.fault(high, NotForInput, Args{Number: g.High, Name: string(g.Input), Rule: g.Input.Rule()})
 	case g.High.Cmp(g.Low) <= 0:
-		r.fault(high, fmt.Sprintf("%s is not above low, %s", spell(g.High), spell(g.Low)), "write a number above "+spell(g.Low))
+		r.fault(high, RangeNotUp, Args{Number: g.High, Bound: g.Low})
 	}
 }
 
-// allowed is what an input can be.
-func allowed(i Input) string {
-	switch {
-	case i == InputSpoiledPercent:
-		return "a number from 0 to below 100"
-	case i.Allows(Decimal{}):
-		return "a number of at least 0"
+// inputArgs names the inputs there are; where a quote is meant, one that the file has.
+func inputArgs(s *Scenario, wrong Input) Args {
+	args := Args{Got: string(wrong)}
+	if _, ok := wrong.Quote(); ok && len(s.Rates) > 0 {
+		args.Guess = string(RateInput(s.Rates[0]))
 	}
-	return "a number above 0"
-}
-
-// remedyForInput names the inputs; for a quote, those the file has.
-func remedyForInput(s *Scenario, wrong Input) string {
-	if pair, ok := wrong.Quote(); ok && len(s.Rates) > 0 {
-		return fmt.Sprintf("write a rate as it stands above, such as %q, not %q", RateInput(s.Rates[0]), RatePrefix+clip(pair))
+	for _, i := range (&Scenario{}).Inputs() {
+		args.Keys = append(args.Keys, string(i))
 	}
-	return fmt.Sprintf("write one of %q, %q, %q, %q, %q, %q, %q, %q, %q, %q or a rate like %q",
-		InputOfferPrice, InputBaselinePrice, InputOfferShipping, InputSpoiledPercent, InputHourlyValue,
-		InputOfferDeveloping, InputBaselineDeveloping, InputDutyPercent, InputTaxPercent, InputRollsAYear, "rate:USD/EUR")
+	return args
 }
 
 func hasOffer(s *Scenario, name string) bool {

@@ -24,7 +24,7 @@ func TestRangesAreReadAndWritten(t *testing.T) {
 		t.Fatal(faults)
 	}
 	r := f.Scenarios[0].Ranges
-	if len(r) != 4 || r[0].Input != "rate:USD/EUR" || spell(r[0].Low) != "0.80" || r[1].Offer != "Box" || r[3].Extra["colour"] != "blue" {
+	if len(r) != 4 || r[0].Input != "rate:USD/EUR" || Spell(r[0].Low) != "0.80" || r[1].Offer != "Box" || r[3].Extra["colour"] != "blue" {
 		t.Errorf("%+v", r)
 	}
 	roundTrips(t, f)
@@ -37,18 +37,21 @@ func TestRangesAreReadAndWritten(t *testing.T) {
 }
 
 func TestFaultsOfRanges(t *testing.T) {
-	for name, c := range map[string]struct{ table, path, wrong, remedy string }{
-		"no such input":        {`input = "offer.colour"; low = "1"; high = "2"`, "range[1].input", "no input", "offer.price"},
-		"no such rate":         {`input = "rate:EUR/USD"; low = "1"; high = "2"`, "range[1].input", "no input", "rate:USD/EUR"},
-		"no input at all":      {`low = "1"; high = "2"`, "range[1].input", "missing", "input"},
-		"no low":               {`input = "offer.price"; high = "2"`, "range[1].low", "missing", "low"},
-		"upside down":          {`input = "offer.price"; low = "3"; high = "2"`, "range[1].high", "not above low", "above 3"},
-		"no range":             {`input = "offer.price"; low = "3"; high = "3.0"`, "range[1].high", "not above low", "above 3"},
-		"a price of nothing":   {`input = "offer.price"; low = "0"; high = "2"`, "range[1].low", "cannot be", "above 0"},
-		"a rate of nothing":    {`input = "rate:USD/EUR"; low = "0"; high = "2"`, "range[1].low", "cannot be", "above 0"},
-		"less than nothing":    {`input = "offer.shipping"; low = "-1"; high = "2"`, "range[1].low", "cannot be", "at least 0"},
-		"every roll is ruined": {`input = "offer.spoiled_percent"; low = "1"; high = "100"`, "range[1].high", "cannot be", "below 100"},
-		"no such offer":        {`input = "offer.price"; low = "1"; high = "2"; offer = "Bag"`, "range[1].offer", "no offer", "leave the key out"},
+	for name, c := range map[string]struct {
+		table, path string
+		code        Code
+	}{
+		"no such input":        {`input = "offer.colour"; low = "1"; high = "2"`, "range[1].input", NoInput},
+		"no such rate":         {`input = "rate:EUR/USD"; low = "1"; high = "2"`, "range[1].input", NoInput},
+		"no input at all":      {`low = "1"; high = "2"`, "range[1].input", Missing},
+		"no low":               {`input = "offer.price"; high = "2"`, "range[1].low", Missing},
+		"upside down":          {`input = "offer.price"; low = "3"; high = "2"`, "range[1].high", RangeNotUp},
+		"no range":             {`input = "offer.price"; low = "3"; high = "3.0"`, "range[1].high", RangeNotUp},
+		"a price of nothing":   {`input = "offer.price"; low = "0"; high = "2"`, "range[1].low", NotForInput},
+		"a rate of nothing":    {`input = "rate:USD/EUR"; low = "0"; high = "2"`, "range[1].low", NotForInput},
+		"less than nothing":    {`input = "offer.shipping"; low = "-1"; high = "2"`, "range[1].low", NotForInput},
+		"every roll is ruined": {`input = "offer.spoiled_percent"; low = "1"; high = "100"`, "range[1].high", NotForInput},
+		"no such offer":        {`input = "offer.price"; low = "1"; high = "2"; offer = "Bag"`, "range[1].offer", NoOffer},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, faults := Read(withRange(c.table))
@@ -56,7 +59,7 @@ func TestFaultsOfRanges(t *testing.T) {
 				t.Fatalf("%v", faults)
 			}
 			f := faults[0]
-			if f.Path != c.path || !strings.Contains(f.Wrong, c.wrong) || !strings.Contains(f.Remedy, c.remedy) || f.Line == 0 {
+			if f.Path != c.path || f.Code != c.code || f.Line == 0 {
 				t.Errorf("%+v", f)
 			}
 			if f.Place.Part != PartRange {

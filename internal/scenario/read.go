@@ -1,15 +1,16 @@
 package scenario
 
 import (
-	"fmt"
 	"reflect"
-	"strconv"
 
 	"reelworth/internal/tomltext"
 )
 
 // Schema is the version of the file format that this package writes.
 const Schema = 1
+
+// schemaLine is how a file of it begins.
+const schemaLine = "schema = 1"
 
 // Limits of a file and of a scenario.
 const (
@@ -39,17 +40,17 @@ func Inspect(data []byte) Reading {
 	if f != nil {
 		return Reading{File: File{Schema: Schema}, Faults: []Fault{*f}}
 	}
-	var faults []Fault
+	var faults tally
 	top := &reporter{faults: &faults, where: root, scenario: -1}
 	file := File{Schema: Schema}
 	if found, ok := readSchema(doc, top); !ok {
 		file.Schema = found
-		return Reading{File: file, Faults: finish(faults)}
+		return Reading{File: file, Faults: faults.inOrder()}
 	}
 	r := reader{reporter: top}
 	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root)
 	file.Scenarios = readScenarios(doc["scenario"], root, top)
-	return Reading{file, finish(faults), notices(file, root)}
+	return Reading{file, faults.inOrder(), notices(file, root)}
 }
 
 // readSchema finds the version, brings an older file up to date, and says whether
@@ -58,16 +59,16 @@ func readSchema(doc map[string]any, r *reporter) (found int, goOn bool) {
 	at := []step{key("schema")}
 	v, ok := doc["schema"]
 	if !ok {
-		r.fault(at, "is missing", "write schema = 1 as the first line")
+		r.fault(at, NoSchema, Args{Example: schemaLine})
 		return Schema, true
 	}
 	n, ok := v.(int64)
 	if !ok || n < 1 {
-		r.fault(at, "is no version of the file format", "write schema = 1")
+		r.fault(at, WrongSchema, Args{Example: schemaLine})
 		return Schema, true
 	}
 	if n > Schema {
-		r.fault(at, fmt.Sprintf("the file is of schema %d, newer than this program, which reads up to %d", n, Schema), "open it with a newer Reelworth")
+		r.fault(at, NewerSchema, Args{Have: int(n), Most: Schema})
 		return int(n), false
 	}
 	migrate(doc, int(n), migrations)
@@ -77,16 +78,16 @@ func readSchema(doc map[string]any, r *reporter) (found int, goOn bool) {
 func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
 	at := key("scenario")
 	if v == nil {
-		top.fault([]step{at}, "is missing", "write at least one [[scenario]]")
+		top.fault([]step{at}, MissingTable, Args{Example: "[[scenario]]", Keys: tableOf(reflect.TypeFor[Scenario]()).needed()})
 		return nil
 	}
 	list, ok := asTables(v)
 	if !ok {
-		top.fault([]step{at}, "is no list of tables", "write [[scenario]] above each scenario")
+		top.fault([]step{at}, NotTables, Args{Example: "[[scenario]]"})
 		return nil
 	}
 	if len(list) > MaxScenarios {
-		top.fault([]step{{at.key, MaxScenarios}}, fmt.Sprintf("there are %d scenarios, more than %d", len(list), MaxScenarios), "split the file")
+		top.fault([]step{{at.key, MaxScenarios}}, ScenarioMost, Args{Have: len(list), Most: MaxScenarios})
 		list = list[:MaxScenarios]
 	}
 	nodes := root.Child("scenario")
@@ -96,8 +97,8 @@ func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
 	for i, m := range list {
 		rep := &reporters[i]
 		*rep = reporter{faults: top.faults, where: nodes.Item(i), scenario: i}
-		if len(list) > 1 {
-			rep.title = titleOf(m, i)
+		if rep.several = len(list) > 1; rep.several {
+			rep.name, _ = m["name"].(string)
 		}
 		r := reader{reporter: rep}
 		r.table(typ, reflect.ValueOf(&out[i]).Elem(), m, rep.where)
@@ -105,14 +106,6 @@ func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
 	}
 	checkScenarioNames(out, reporters)
 	return out
-}
-
-// titleOf is how a fault calls its scenario in a file of several.
-func titleOf(m map[string]any, i int) string {
-	if name, ok := m["name"].(string); ok && name != "" {
-		return "in " + quote(name) + ": "
-	}
-	return "in scenario " + strconv.Itoa(i+1) + ": "
 }
 
 // reader fills typed tables from decoded ones.
@@ -149,11 +142,21 @@ func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *tomltext.
 }
 
 func (r *reader) missing(f *field) {
-	remedy := "write " + example(f)
+	at := sub(r.path, key(f.key))
 	if f.form == formTable {
-		remedy = "write a [" + "scenario." + f.key + "] table with rolls_per_month, 12 numbers"
+		r.fault(at, MissingTable, Args{Example: header(at, "[", "]"), Keys: f.table.needed()})
+		return
 	}
-	r.fault(sub(r.path, key(f.key)), "is missing", remedy)
+	r.fault(at, Missing, Args{Example: example(f)})
+}
+
+// header is the line above a table of a scenario.
+func header(p []step, open, shut string) string {
+	keys := "scenario"
+	for _, s := range p {
+		keys += "." + s.key
+	}
+	return open + keys + shut
 }
 
 // field reads one value.
@@ -164,7 +167,7 @@ func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) {
 			r.table(f.table, v, m, n)
 			return
 		}
-		r.wrong("is no table", "write [scenario."+f.key+"] with its keys below it")
+		r.wrong(NotTable, Args{Example: header(r.path, "[", "]")})
 	case formPointer:
 		if m, ok := value.(map[string]any); ok {
 			p := reflect.New(f.table.typ)
@@ -172,28 +175,28 @@ func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) {
 			v.Set(p)
 			return
 		}
-		r.wrong("is no table", "write [scenario.offer."+f.key+"] with its keys below it")
+		r.wrong(NotTable, Args{Example: header(r.path, "[", "]")})
 	case formTables:
 		r.list(f, v, value, n)
 	case formNumbers:
-		r.numbers(v, value, n)
+		r.numbers(f, v, value, n)
 	default:
 		r.scalar(f, v, value, n)
 	}
 }
 
-func (r *reader) wrong(wrong, remedy string) { r.fault(r.path, wrong, remedy) }
+func (r *reader) wrong(code Code, args Args) { r.fault(r.path, code, args) }
 
 // list reads an array of tables.
 func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	tables, ok := asTables(value)
 	if !ok {
-		r.wrong("is no list of tables", "write [["+"…"+f.key+"]] above each of them")
+		r.wrong(NotTables, Args{Example: header(r.path, "[[", "]]")})
 		return
 	}
 	at := len(r.path) - 1
 	if most := limitOf(f.table.typ); len(tables) > most {
-		r.fault(sub(r.path[:at], element(f.key, most)), fmt.Sprintf("there are %d, more than %d in one scenario", len(tables), most), "move some to another scenario")
+		r.fault(sub(r.path[:at], element(f.key, most)), TooMany, Args{Have: len(tables), Most: most})
 		tables = tables[:most]
 	}
 	if len(tables) == 0 {
@@ -240,15 +243,14 @@ func asTables(v any) ([]map[string]any, bool) {
 }
 
 // numbers reads the twelve months.
-func (r *reader) numbers(v reflect.Value, value any, n *tomltext.Node) {
-	const remedy = "write 12 numbers in quotation marks, one for each month from first_month on"
+func (r *reader) numbers(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	list, ok := value.([]any)
 	if !ok {
-		r.wrong("is no list of numbers", remedy)
+		r.wrong(WrongKind, Args{Got: spelt(n), Is: kindOf(value), Wanted: ValueList, Example: example(f)})
 		return
 	}
 	if len(list) != v.Len() {
-		r.wrong(fmt.Sprintf("has %d numbers, not 12", len(list)), remedy)
+		r.wrong(WrongCount, Args{Have: len(list), Most: v.Len()})
 		return
 	}
 	at := len(r.path) - 1

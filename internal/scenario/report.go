@@ -1,7 +1,6 @@
 package scenario
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -9,8 +8,20 @@ import (
 	"reelworth/internal/tomltext"
 )
 
-// maxFaults is how many faults are listed. A file with more is unusable as a whole.
+// maxFaults is how many faults are kept. A file with more is unusable as a whole.
 const maxFaults = 5000
+
+// tally keeps the faults found, and counts those beyond what is kept.
+type tally struct {
+	kept []Fault
+	all  int
+}
+
+func (t *tally) add(f Fault) {
+	if t.all++; len(t.kept) <= maxFaults {
+		t.kept = append(t.kept, f)
+	}
+}
 
 // step is one part of a key's path: a key, and the element where it is an array's
 // (−1 where not).
@@ -55,28 +66,29 @@ func find(n *tomltext.Node, p []step) *tomltext.Node {
 
 // reporter gathers the faults of one scenario, or those outside of all.
 type reporter struct {
-	faults   *[]Fault
+	faults   *tally
 	where    *tomltext.Node // of the scenario's table; nil when there is no file
 	scenario int            // −1 outside of all
-	title    string         // what to call the scenario where the file has several
+	several  bool           // the file holds several scenarios
+	name     string         // of the scenario where it does
 	bad      map[string]bool
 }
 
 // fault reports what is wrong with a key. A key has one fault at most: the first.
-func (r *reporter) fault(p []step, wrong, remedy string) {
+func (r *reporter) fault(p []step, code Code, args Args) {
 	text := pathText(p)
-	if r.bad[text] || len(*r.faults) > maxFaults {
+	if r.bad[text] {
 		return
 	}
 	if r.bad == nil {
 		r.bad = map[string]bool{}
 	}
 	r.bad[text] = true
-	f := Fault{Path: text, Place: r.place(p), Wrong: r.title + wrong, Remedy: remedy}
+	f := Fault{Code: code, Path: text, Place: r.place(p), Several: r.several, Scenario: r.name, Args: args}
 	if n := find(r.where, p); n != nil {
 		f.Line = n.Line
 	}
-	*r.faults = append(*r.faults, f)
+	r.faults.add(f)
 }
 
 // has says whether a key has a fault already.
@@ -127,12 +139,14 @@ func (r *reporter) place(p []step) Place {
 	return at // too many of them is a fault of the whole
 }
 
-// finish puts the faults in the order of the file, and cuts a flood short.
-func finish(faults []Fault) []Fault {
+// inOrder puts the faults in the order of the file. Of a flood those kept are followed
+// by one that counts all.
+func (t *tally) inOrder() []Fault {
+	faults := t.kept
 	slices.SortStableFunc(faults, func(a, b Fault) int { return a.Line - b.Line })
 	if len(faults) > maxFaults {
 		last := faults[maxFaults]
-		faults = append(faults[:maxFaults], *fileFault(last.Line, fmt.Sprintf("there are more than %d faults", maxFaults), "mend those before this line first"))
+		faults = append(faults[:maxFaults], *fileFault(last.Line, MoreFaults, Args{Have: t.all, Most: maxFaults}))
 	}
 	return faults
 }

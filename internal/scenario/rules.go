@@ -2,9 +2,9 @@ package scenario
 
 import (
 	"reflect"
-	"strconv"
 	"strings"
 	"time"
+	"unicode/utf8"
 
 	"github.com/shopspring/decimal"
 
@@ -31,29 +31,29 @@ func (c *checker) field(f *field, v reflect.Value, required bool) {
 	case formText:
 		c.text(f, v.String(), required)
 	case formWhole:
-		c.number(f, decimal.New(v.Int(), 0), "a whole number ")
+		c.number(f, decimal.New(v.Int(), 0), ValueWhole)
 	case formNumber:
 		d := *v.Addr().Interface().(*Decimal)
 		if f.rule.RequiredFor != "" && required && unset(d) {
-			c.fault(c.path, "is missing", "write "+example(f))
+			c.fault(c.path, Missing, Args{Example: example(f)})
 			return
 		}
-		c.number(f, d, "a number ")
+		c.number(f, d, ValueNumber)
 	case formMaybe:
 		if m := v.Addr().Interface().(*Maybe); m.Set {
-			c.number(f, m.Decimal, "a number ")
+			c.number(f, m.Decimal, ValueNumber)
 		}
 	case formNumbers:
 		at := len(c.path) - 1
 		for i, d := range v.Addr().Interface().(*[12]Decimal) {
 			c.path[at].item = i
-			c.number(f, d, "a number ")
+			c.number(f, d, ValueNumber)
 		}
 	case formMonth:
 		c.month(f, *v.Addr().Interface().(*Month), required)
 	case formDate:
 		if d := *v.Addr().Interface().(*Date); d != (Date{}) && DateOf(d.time()) != d {
-			c.fault(c.path, "there is no such day", "write "+example(f))
+			c.fault(c.path, NoSuchDay, Args{Example: example(f)})
 		}
 	case formTable:
 		c.table(f.table, v)
@@ -74,7 +74,7 @@ func (c *checker) text(f *field, text string, required bool) {
 	switch {
 	case strings.TrimSpace(text) == "":
 		if required || text != f.defaultText && (f.rule.Currency || len(f.rule.OneOf) > 0) {
-			c.fault(c.path, "is empty", "write "+example(f))
+			c.fault(c.path, Empty, Args{Example: example(f)})
 		}
 	case f.rule.Currency:
 		c.currency(text)
@@ -84,7 +84,9 @@ func (c *checker) text(f *field, text string, required bool) {
 				return
 			}
 		}
-		c.fault(c.path, quote(text)+" is none of the words for it", "write "+example(f))
+		c.fault(c.path, NotAmong, Args{Got: text, Example: example(f)})
+	case f.rule.Longest > 0 && utf8.RuneCountInString(text) > f.rule.Longest:
+		c.fault(c.path, TextTooLong, Args{Have: utf8.RuneCountInString(text), Most: f.rule.Longest})
 	}
 }
 
@@ -94,74 +96,57 @@ func (c *checker) currency(code string) {
 	}
 	upper := strings.ToUpper(strings.TrimSpace(code))
 	if _, ok := money.Digits(upper); ok {
-		c.fault(c.path, quote(code)+" is no currency code", `write "`+upper+`"`)
+		c.fault(c.path, CurrencyCase, Args{Got: code, Guess: upper})
 		return
 	}
-	c.fault(c.path, quote(code)+" is no currency code in use today", `write its three-letter ISO 4217 code, such as "EUR"`)
+	c.fault(c.path, NoCurrency, Args{Got: code})
 }
 
-// number holds a number to its bounds; noun says what to write, "a number ".
-func (c *checker) number(f *field, d Decimal, noun string) {
-	if wrong := tooLong(d); wrong != "" {
-		c.fault(c.path, wrong, "write at most 12 digits on either side of the point")
+// number holds a number to its bounds; wanted says whether it must be a whole one.
+func (c *checker) number(f *field, d Decimal, wanted ValueKind) {
+	if tooLong(d) {
+		c.fault(c.path, TooLong, Args{Most: maxDigits}) // spelling it out may take all memory
 		return
 	}
-	r := &f.rule
-	wrong := ""
+	if code, bound := f.rule.Broken(d); code != "" {
+		c.fault(c.path, code, Args{Number: d, Bound: *bound, Rule: &f.rule, Wanted: wanted})
+	}
+}
+
+// Broken is how a number breaks the rule, and the bound it goes beyond; "" where it
+// keeps to it.
+func (r *Rule) Broken(d Decimal) (Code, *Decimal) {
 	switch {
 	case r.Min != nil && d.Cmp(*r.Min) < 0:
-		wrong = " is below " + r.Min.String()
+		return BelowMin, r.Min
 	case r.Above != nil && d.Cmp(*r.Above) <= 0:
-		wrong = " is not above " + r.Above.String()
+		return NotAbove, r.Above
 	case r.Max != nil && d.Cmp(*r.Max) > 0:
-		wrong = " is above " + r.Max.String()
+		return AboveMax, r.Max
 	case r.Below != nil && d.Cmp(*r.Below) >= 0:
-		wrong = " is not below " + r.Below.String()
-	default:
-		return
+		return NotBelow, r.Below
 	}
-	c.fault(c.path, spell(d)+wrong, "write "+noun+r.bounds())
+	return "", nil
 }
 
-// tooLong says what is wrong with a number of too many digits.
-func tooLong(d Decimal) string {
+// tooLong says whether a number has more digits before or after its point than allowed.
+func tooLong(d Decimal) bool {
 	exp := int(d.Exponent())
 	if exp >= -maxDigits && exp <= 0 && d.CoefficientInt64() < 1e12 && d.CoefficientInt64() > -1e12 && d.Coefficient().IsInt64() {
-		return ""
+		return false
 	}
 	digits := len(d.Coefficient().Text(10)) // NumDigits of the library is one short near powers of ten
 	if d.Sign() < 0 {
 		digits--
 	}
-	switch {
-	case exp < -maxDigits:
-		return "it has " + strconv.Itoa(-exp) + " digits after the point"
-	case !d.IsZero() && digits+exp > maxDigits:
-		return "it has " + strconv.Itoa(digits+exp) + " digits before the point"
-	}
-	return ""
-}
-
-// bounds is what a number may be, after "a number".
-func (r *Rule) bounds() string {
-	switch {
-	case r.Min != nil && r.Max != nil:
-		return "from " + r.Min.String() + " to " + r.Max.String()
-	case r.Min != nil && r.Below != nil:
-		return "from " + r.Min.String() + " to below " + r.Below.String()
-	case r.Min != nil:
-		return "of at least " + r.Min.String()
-	case r.Above != nil:
-		return "above " + r.Above.String()
-	}
-	return "that makes sense here"
+	return exp < -maxDigits || !d.IsZero() && digits+exp > maxDigits
 }
 
 func (c *checker) month(f *field, m Month, required bool) {
 	switch {
 	case m == Month{} && required:
-		c.fault(c.path, "is missing", "write "+example(f))
+		c.fault(c.path, Missing, Args{Example: example(f)})
 	case m != Month{} && (m.Month < time.January || m.Month > time.December || m.Year < 1 || m.Year > 9999):
-		c.fault(c.path, "there is no such month", "write "+example(f))
+		c.fault(c.path, NoSuchMonth, Args{Example: example(f)})
 	}
 }

@@ -19,7 +19,7 @@ func (r *reader) scalar(f *field, v reflect.Value, value any, n *tomltext.Node) 
 			v.SetString(text)
 			return
 		}
-		r.wrong(kindOf(value, n)+", not text", "write "+requote(f, n))
+		r.kind(ValueText, value, n, requote(f, n))
 	case formWhole:
 		if i, ok := r.whole(f, value, n); ok {
 			v.SetInt(i)
@@ -29,7 +29,7 @@ func (r *reader) scalar(f *field, v reflect.Value, value any, n *tomltext.Node) 
 			v.SetBool(b)
 			return
 		}
-		r.wrong(kindOf(value, n)+", not true or false", fmt.Sprintf("write %s = true or %s = false, without quotation marks", f.key, f.key))
+		r.kind(ValueTruth, value, n, example(f))
 	case formNumber:
 		if d, ok := r.number(value, n); ok {
 			v.Set(reflect.ValueOf(d))
@@ -49,22 +49,24 @@ func (r *reader) scalar(f *field, v reflect.Value, value any, n *tomltext.Node) 
 func (r *reader) number(value any, n *tomltext.Node) (d Decimal, ok bool) {
 	switch x := value.(type) {
 	case string:
-		d, wrong, remedy := parseNumber(x)
-		if wrong != "" {
-			r.wrong(wrong, remedy)
-			return d, false
+		d, code := parseNumber(x)
+		switch code {
+		case NotNumber:
+			r.wrong(code, Args{Got: x, Guess: plainGuess(x)})
+		case TooLong:
+			r.wrong(code, Args{Got: x, Most: maxDigits})
 		}
-		return d, true
+		return d, code == ""
 	case int64:
 		if x >= 1e12 || x <= -1e12 {
-			r.wrong(fmt.Sprintf("%d has more than 12 digits", x), "write at most 12 digits on either side of the point")
+			r.wrong(TooLong, Args{Got: spelt(n), Most: maxDigits})
 			return d, false
 		}
 		return decimal.New(x, 0), true
 	case float64:
-		r.wrong(clip(spelt(n))+" stands without quotation marks, which loses digits", numberRemedy(spelt(n)))
+		r.wrong(Unquoted, Args{Got: spelt(n), Guess: plainGuess(spelt(n))})
 	default:
-		r.wrong(kindOf(value, n)+", not a number", `write a number in quotation marks, such as "14.80"`)
+		r.kind(ValueNumber, value, n, "")
 	}
 	return d, false
 }
@@ -75,17 +77,15 @@ func (r *reader) whole(f *field, value any, n *tomltext.Node) (int64, bool) {
 		if x < 1e12 && x > -1e12 {
 			return x, true
 		}
-		r.wrong(fmt.Sprintf("%d has more than 12 digits", x), "write "+example(f))
+		r.wrong(TooLong, Args{Got: spelt(n), Most: maxDigits})
 	case string:
+		write := example(f)
 		if _, err := strconv.ParseInt(x, 10, 32); err == nil {
-			r.wrong(quote(x)+" is text, not a whole number", "write "+f.key+" = "+strings.TrimPrefix(x, "+")+", without quotation marks")
-		} else {
-			r.wrong(quote(x)+" is text, not a whole number", "write "+example(f)+", without quotation marks")
+			write = f.key + " = " + strings.TrimPrefix(x, "+")
 		}
-	case float64:
-		r.wrong(clip(spelt(n))+" is no whole number", "write "+example(f)+", without a point")
+		r.kind(ValueWhole, value, n, write)
 	default:
-		r.wrong(kindOf(value, n)+", not a whole number", "write "+example(f))
+		r.kind(ValueWhole, value, n, example(f))
 	}
 	return 0, false
 }
@@ -93,12 +93,12 @@ func (r *reader) whole(f *field, value any, n *tomltext.Node) (int64, bool) {
 func (r *reader) month(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	text, ok := value.(string)
 	if !ok {
-		r.wrong(kindOf(value, n)+", not a month in quotation marks", "write "+example(f))
+		r.kind(ValueMonth, value, n, example(f))
 		return
 	}
 	m, err := ParseMonth(text)
 	if err != nil {
-		r.wrong(quote(text)+" is no month", "write "+example(f))
+		r.wrong(NotMonth, Args{Got: text, Example: example(f)})
 		return
 	}
 	v.Set(reflect.ValueOf(m))
@@ -112,11 +112,11 @@ func (r *reader) date(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	d, err := ParseDate(text)
 	switch {
 	case err != nil && isText:
-		r.wrong(quote(text)+" is text, not a date", "write "+example(f)+", without quotation marks")
+		r.kind(ValueDate, value, n, example(f))
 	case err != nil:
-		r.wrong(clip(text)+" is no date", "write "+example(f))
+		r.wrong(NotDate, Args{Got: text, Example: example(f)})
 	case isText:
-		r.wrong(quote(text)+" is text, not a date", "write "+f.key+" = "+text+", without quotation marks")
+		r.kind(ValueDate, value, n, f.key+" = "+text)
 	default:
 		v.Set(reflect.ValueOf(d))
 	}
@@ -130,27 +130,36 @@ func spelt(n *tomltext.Node) string {
 	return n.Raw
 }
 
-// kindOf says what a value is, for "…, not text".
-func kindOf(value any, n *tomltext.Node) string {
-	switch x := value.(type) {
-	case string:
-		return quote(x) + " is text"
-	case int64, float64:
-		return clip(spelt(n)) + " is a number"
-	case bool:
-		return fmt.Sprintf("%t is true-or-false", x)
-	case map[string]any, []map[string]any:
-		return "it is a table"
-	case []any:
-		return "it is a list"
+// kind reports a value of another kind than wanted; write would do instead.
+func (r *reader) kind(wanted ValueKind, value any, n *tomltext.Node, write string) {
+	got := spelt(n)
+	if text, ok := value.(string); ok {
+		got = text
 	}
-	return clip(spelt(n)) + " is a date or a time"
+	r.wrong(WrongKind, Args{Got: got, Is: kindOf(value), Wanted: wanted, Example: write})
+}
+
+// kindOf is the kind of a value as the TOML library gives it.
+func kindOf(value any) ValueKind {
+	switch value.(type) {
+	case string:
+		return ValueText
+	case int64, float64:
+		return ValueNumber
+	case bool:
+		return ValueTruth
+	case map[string]any, []map[string]any:
+		return ValueTable
+	case []any:
+		return ValueList
+	}
+	return ValueTime
 }
 
 // requote is the assignment of a scalar put in quotation marks.
 func requote(f *field, n *tomltext.Node) string {
 	if raw := spelt(n); raw != "" && len(f.rule.OneOf) == 0 && !f.rule.Currency {
-		return f.key + ` = "` + clip(raw) + `"`
+		return f.key + ` = "` + raw + `"`
 	}
 	return example(f)
 }
@@ -160,10 +169,11 @@ func example(f *field) string {
 	switch f.form {
 	case formText:
 		if len(f.rule.OneOf) > 0 {
-			return f.key + " = " + choices(f.rule.OneOf)
+			last := len(f.rule.OneOf) - 1
+			return f.key + ` = "` + strings.Join(f.rule.OneOf[:last], `", "`) + `" or "` + f.rule.OneOf[last] + `"`
 		}
 		if f.rule.Currency {
-			return f.key + ` = "EUR", or the code of another currency`
+			return f.key + ` = "EUR"`
 		}
 		return f.key + ` = "…"`
 	case formWhole:
@@ -183,31 +193,18 @@ func example(f *field) string {
 		}
 		return fmt.Sprintf("%s = %d", f.key, n)
 	case formTruth:
-		return f.key + " = true"
+		return f.key + " = true or " + f.key + " = false"
 	case formNumber, formMaybe:
 		if f.key == "length" {
 			return `length = "100"`
 		}
 		return f.key + ` = "14.80"`
 	case formNumbers:
-		return f.key + ` = ["2", "2", "3", …], 12 numbers`
+		return f.key + ` = ["2", "2", "3", …]`
 	case formMonth:
 		return f.key + ` = "2027-01"`
 	case formDate:
 		return f.key + " = 2027-01-31"
 	}
 	return f.key
-}
-
-// choices is `"a" or "b"`.
-func choices(words []string) string {
-	quoted := make([]string, len(words))
-	for i, w := range words {
-		quoted[i] = `"` + w + `"`
-	}
-	if len(quoted) == 1 {
-		return quoted[0]
-	}
-	last := len(quoted) - 1
-	return strings.Join(quoted[:last], ", ") + " or " + quoted[last]
 }

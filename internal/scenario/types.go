@@ -24,6 +24,7 @@ type Maybe struct {
 //	  above=, below=  exclusive bounds
 //	  one-of=a|b      the words allowed
 //	  currency        an ISO 4217 code in use today
+//	  longest=        letters a text may have; without it 200
 //	default:"..."     what a missing key means; without it the zero value
 
 // File is everything in one scenario file.
@@ -41,7 +42,7 @@ type Extra map[string]any
 // with Clone before changing.
 type Scenario struct {
 	Name          string       `toml:"name" rule:"required"`
-	Note          string       `toml:"note"`
+	Note          string       `toml:"note" rule:"longest=2000"`
 	Home          string       `toml:"home" rule:"required,currency"`
 	FirstMonth    Month        `toml:"first_month" rule:"required"`
 	Months        int          `toml:"months" rule:"min=1,max=60" default:"12"`

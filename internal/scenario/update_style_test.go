@@ -191,7 +191,7 @@ var numeric = func() map[string]bool {
 func (w *stylist) scalar(text string) string {
 	inside := strings.Trim(text, `"`)
 	if len(inside) == len(text)-2 && inside != "" && w.may("other spelling") {
-		if d, wrong, _ := parseNumber(inside); wrong == "" && d.Exponent() >= 0 && inside != "-0" {
+		if d, wrong := parseNumber(inside); wrong == "" && d.Exponent() >= 0 && inside != "-0" {
 			if spelt := d.String(); spelt == inside {
 				return inside // a whole number needs no quotation marks
 			}

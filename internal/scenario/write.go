@@ -194,7 +194,7 @@ func spelling(f *field, v reflect.Value) tomltext.Value {
 	return nil
 }
 
-func numeral(d Decimal) tomltext.Plain { return tomltext.Plain(`"` + spell(d) + `"`) }
+func numeral(d Decimal) tomltext.Plain { return tomltext.Plain(`"` + Spell(d) + `"`) }
 
 // anything is what Extra holds; tables in braces.
 func anything(v any) tomltext.Value {

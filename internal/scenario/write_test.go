@@ -21,7 +21,7 @@ func same(a, b reflect.Value, path string) string {
 	if a.Type() == reflect.TypeFor[Decimal]() {
 		x, y := a.Interface().(Decimal), b.Interface().(Decimal)
 		if !sameSpelling(x, y) {
-			return fmt.Sprintf("%s: %s and %s", path, spell(x), spell(y))
+			return fmt.Sprintf("%s: %s and %s", path, Spell(x), Spell(y))
 		}
 		return ""
 	}

@@ -42,10 +42,31 @@ const (
 	maxWork  = 128 << 20
 )
 
+// Limit names one of them.
+type Limit string
+
+// The limits: tables and lists inside one another, keys in a table, elements in a list,
+// and what all of them cost together.
+const (
+	LimitDepth Limit = "depth"
+	LimitKeys  Limit = "keys"
+	LimitItems Limit = "items"
+	LimitWork  Limit = "work"
+)
+
+// LimitError is the error of a text that goes beyond a limit.
+type LimitError struct {
+	Of   Limit
+	Most int
+}
+
+func (e *LimitError) Error() string { return fmt.Sprintf("beyond %d of %s", e.Most, e.Of) }
+
 var (
-	errDeep = fmt.Errorf("tables or lists inside one another are more than %d deep", maxDepth)
-	errMany = fmt.Errorf("a table has more than %d keys, or a list more than %d elements", maxKeys, maxItems)
-	errWork = errors.New("the keys are too long and too many")
+	errDeep  = &LimitError{LimitDepth, maxDepth}
+	errKeys  = &LimitError{LimitKeys, maxKeys}
+	errItems = &LimitError{LimitItems, maxItems}
+	errWork  = &LimitError{LimitWork, maxWork}
 )
 
 // ErrSyntax is the error of what is no TOML; a TOML library says it better.
@@ -186,8 +207,11 @@ func (s *scanner) spend(n, in *Node, parts int) error {
 	if n.depth > maxDepth {
 		return errDeep
 	}
-	if len(in.Keys) > maxKeys || len(in.Items) > maxItems {
-		return errMany
+	if len(in.Keys) > maxKeys {
+		return errKeys
+	}
+	if len(in.Items) > maxItems {
+		return errItems
 	}
 	if s.work += 100 + n.path*parts; s.work > maxWork {
 		return errWork

@@ -2,7 +2,6 @@ package words
 
 import (
 	"fmt"
-	"strings"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -140,9 +139,13 @@ func LeftAtEnd(c *compare.Comparison, o *compare.Offer, l money.Locale) (text, s
 	return fmt.Sprintf("and %s, worth %s, left", over, p.bareWhole(o.Year.FilmLeftValue)), "and " + over + " left"
 }
 
-// NotComputed stands in an offer's place when it has a fault.
-func NotComputed(f *compare.Fault) string {
-	return "not computed: " + strings.TrimRight(f.Text, " .")
+// NotComputed stands in the place of an offer that has a fault.
+func NotComputed(c *compare.Comparison, o *compare.Offer) string {
+	in := offerNamed(&c.Scenario, o.Name)
+	if in == nil {
+		in = &scenario.Offer{Kind: o.Kind}
+	}
+	return "not computed: " + Reason(o.Fault, in)
 }
 
 // NoRoom says how many offers a figure had no room for.
@@ -166,7 +169,9 @@ func RollReadout(c *compare.Comparison, o *compare.Offer, l money.Locale) string
 }
 
 // FaultReadout says why an offer is not drawn.
-func FaultReadout(o *compare.Offer) string { return o.Name + ": " + NotComputed(o.Fault) }
+func FaultReadout(c *compare.Comparison, o *compare.Offer) string {
+	return o.Name + ": " + NotComputed(c, o)
+}
 
 // MonthReadout says what an offer has cost by a month, counted from 1, and in it.
 func MonthReadout(c *compare.Comparison, o *compare.Offer, month int, l money.Locale) string {

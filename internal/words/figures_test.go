@@ -54,7 +54,7 @@ func TestTitleOverTheCosts(t *testing.T) {
 
 func onlyBoxed(c *compare.Comparison) {
 	c.Verdict = compare.Verdict{Kind: compare.VerdictOneSided, Boxed: "Shop roll"}
-	c.Offers[1] = compare.Offer{Name: "100 ft", Kind: scenario.KindReel, Fault: &compare.Fault{Text: "no rate between USD and EUR"}}
+	c.Offers[1] = compare.Offer{Name: "100 ft", Kind: scenario.KindReel, Fault: noRate("USD")}
 }
 
 func onlyReel(c *compare.Comparison) {
@@ -65,7 +65,7 @@ func onlyReel(c *compare.Comparison) {
 func nothingComputed(c *compare.Comparison) {
 	onlyBoxed(c)
 	c.Verdict = compare.Verdict{Kind: compare.VerdictOneSided}
-	c.Offers[0] = compare.Offer{Name: "Shop roll", Kind: scenario.KindBoxed, Fault: &compare.Fault{Text: "no price"}}
+	c.Offers[0] = compare.Offer{Name: "Shop roll", Kind: scenario.KindBoxed, Fault: &compare.Fault{Code: compare.FaultInput, Key: "price", Why: scenario.Fault{Code: scenario.Missing}}}
 }
 
 // cash sets what the reel saves in cash and from which month on.
@@ -132,7 +132,7 @@ func TestWhatStandsInTheFigures(t *testing.T) {
 		"a roll":             {RollReadout(c, reel, "en"), "100 ft: EUR 14.30 a roll"},
 		"a month":            {MonthReadout(c, reel, 1, "en"), "100 ft, January: EUR 317.87 so far, 317.87 of it this month, with 2 film orders"},
 		"a quiet month":      {MonthReadout(c, reel, 2, "de"), "100 ft, February: 319,42 EUR so far, 1,55 of it this month"},
-		"a fault":            {NotComputed(&compare.Fault{Text: "no rate between CAD and EUR."}), "not computed: no rate between CAD and EUR"},
+		"a fault":            {NotComputed(year(), &compare.Offer{Fault: noRate("CAD")}), "not computed: no rate between CAD and EUR"},
 		"one without room":   {NoRoom(1), "and one more, in the table"},
 		"without room":       {NoRoom(4), "and 4 more, in the table"},
 	} {

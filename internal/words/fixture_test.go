@@ -84,3 +84,9 @@ func same(t *testing.T, what, got, want string) {
 		t.Errorf("%s\n got: %s\nwant: %s", what, got, want)
 	}
 }
+
+// noRate is the fault of an offer in a currency without a rate.
+func noRate(currency string) *compare.Fault {
+	return &compare.Fault{Code: compare.FaultNoRate, Key: "currency",
+		Why: scenario.Fault{Code: scenario.NoRate, Args: scenario.Args{From: currency, To: "EUR"}}}
+}

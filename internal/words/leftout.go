@@ -26,42 +26,30 @@ func leftOutReason(c *compare.Comparison, i int) string {
 	if in == nil {
 		in = &scenario.Offer{Kind: c.Offers[i].Kind}
 	}
-	reason := Reason(f, in)
-	if f.Code == compare.FaultNoRate || strings.Contains(reason, "no rate between ") {
+	switch {
+	case f.Why.Code == scenario.NoRate:
 		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
-			in.Currency, in.Currency, c.Scenario.Home)
+			f.Why.From, f.Why.From, f.Why.To)
+	case f.Code == compare.FaultDeveloping:
+		return Reason(f, in) + ". Choose another under Developing."
+	case f.Key != "" && sayingOf(&f.Why).joins != alone:
+		return Reason(f, in) + "." // it names the field already
 	}
-	if f.Code == compare.FaultDeveloping {
-		return reason + ". Choose another under Developing."
-	}
-	if f.Key != "" && strings.HasPrefix(reason, FieldName(f.Key, in)) {
-		return reason + "." // it names the field already
-	}
-	return fmt.Sprintf("%s. %s", reason, mend(f.Key, in))
+	return fmt.Sprintf("%s. %s", Reason(f, in), mend(f.Key, in))
 }
 
 // Reason is why an offer is left out, without what would do: "no rate between CAD and
 // EUR", "Length is missing".
 func Reason(f *compare.Fault, in *scenario.Offer) string {
-	text, keyed := strings.CutPrefix(strings.TrimRight(f.Text, " ."), f.Key+": ")
-	text = text[len(inScenario.FindString(text)):]
+	s := sayingOf(&f.Why)
 	switch {
-	case f.Key == "":
-		return text
-	case predicate.MatchString(text):
-		return FieldName(f.Key, in) + " " + text
-	case keyed:
-		return FieldName(f.Key, in) + ": " + text
+	case f.Key == "" || s.joins == alone:
+		return s.wrong
+	case s.joins == predicate:
+		return FieldName(f.Key, in) + " " + s.wrong
 	}
-	return text
+	return FieldName(f.Key, in) + ": " + s.wrong
 }
-
-var (
-	// inScenario is how a fault in a file of several scenarios begins.
-	inScenario = regexp.MustCompile(`^in (scenario \d+|"[^"]*"): `)
-	// predicate is a reason that only makes sense after the name of its field.
-	predicate = regexp.MustCompile(`^(is|are|has|have|names|must|needs|cannot|does|would|gives) `)
-)
 
 // mend says which field to change.
 func mend(key string, in *scenario.Offer) string {

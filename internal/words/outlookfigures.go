@@ -341,7 +341,7 @@ func (s Swinging) Row(w *compare.Swing) []string {
 func notComputedTitle(c *compare.Comparison, offer string) string {
 	for i := range c.Offers {
 		if o := &c.Offers[i]; o.Name == offer && o.Fault != nil {
-			return capital(NotComputed(o.Fault))
+			return capital(NotComputed(c, o))
 		}
 	}
 	return nothingTitle(c)

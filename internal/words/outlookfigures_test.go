@@ -87,7 +87,7 @@ func TestTitlesOfSwings(t *testing.T) {
 	c := year()
 	same(t, "baseline", SwingingOf(c, "Shop roll", nil, "en").Title(), "The boxed rolls are what the others are compared with")
 	same(t, "no baseline", SwingingOf(c, "100 ft", nil, "en").Title(), "Nothing to hold the reel against")
-	reelOf(c).Fault = &compare.Fault{Text: "no rate between USD and EUR"}
+	reelOf(c).Fault = noRate("USD")
 	same(t, "fault", SwingingOf(c, "100 ft", nil, "en").Title(), "Not computed: no rate between USD and EUR")
 	reelOf(c).Fault = nil
 	w := swing("-5", "0")

@@ -6,6 +6,7 @@ import (
 
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // NewFault is what a change breaks, "" for nothing. A currency without a rate is no
@@ -20,7 +21,8 @@ func NewFault(before, after scenario.Scenario, key string) (wrong, remedy string
 			continue
 		}
 		if f.Path == key || !had[f.Path] {
-			return f.Wrong + "; " + f.Remedy, f.Wrong + "; " + f.Remedy
+			wrong, remedy := words.Fault(f)
+			return wrong + "; " + remedy, wrong + "; " + remedy
 		}
 	}
 	return "", ""

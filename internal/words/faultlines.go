@@ -37,7 +37,7 @@ func FaultLine(file string, f scenario.Fault) string {
 
 // FaultLines are the faults of a file, a line each: the first hundred, and how many more.
 func FaultLines(file string, faults []scenario.Fault) []string {
-	told, more := Told(faults)
+	told, more := TellFaults(faults)
 	lines := make([]string, 0, len(told)+1)
 	for _, f := range told {
 		lines = append(lines, FaultLine(file, f))
@@ -48,8 +48,8 @@ func FaultLines(file string, faults []scenario.Fault) []string {
 	return lines
 }
 
-// Told are the faults to tell one by one, and how many there are beside them.
-func Told(faults []scenario.Fault) (told []scenario.Fault, more int) {
+// TellFaults are the faults to tell one by one, and how many there are beside them.
+func TellFaults(faults []scenario.Fault) (told []scenario.Fault, more int) {
 	if len(faults) <= MostFaults {
 		return faults, 0
 	}

@@ -167,7 +167,7 @@ func TestTheFirstHundredFaultsAreTold(t *testing.T) {
 		}
 	}
 	flood := append(faults(5000), scenario.Fault{Code: scenario.MoreFaults, Args: scenario.Args{Have: 70000, Most: 5000}})
-	if _, more := Told(flood); more != 69900 {
+	if _, more := TellFaults(flood); more != 69900 {
 		t.Errorf("%d more", more)
 	}
 }

@@ -22,7 +22,7 @@ type FaultList struct {
 // NewFaultList lists the faults of a file, with ways to read it again and to go back.
 func NewFaultList(path string, faults []scenario.Fault, again, back func()) *FaultList {
 	name := filepath.Base(path)
-	told, more := words.Told(faults)
+	told, more := words.TellFaults(faults)
 	title := fmt.Sprintf("%s has %d faults", name, len(told)+more)
 	if len(faults) == 1 {
 		title = name + " has a fault"

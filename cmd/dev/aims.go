@@ -17,6 +17,8 @@ var aims = map[string]aim{
 	"BenchmarkCompareAtTheLimits":          {time.Second, "the largest scenario a file may hold"},
 	"BenchmarkKeystroke/3offers":           {35 * time.Millisecond, "from a key to both charts redrawn"},
 	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},
+	"BenchmarkReadReels":                   {time.Second, "500 reels in hand with as long a log as a file holds"},
+	"BenchmarkStandReels":                  {200 * time.Millisecond, "500 reels with 500 loads each"},
 	"BenchmarkProbe":                       {5 * time.Millisecond, "the longest the interface waits"},
 }
 

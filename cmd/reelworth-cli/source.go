@@ -76,7 +76,7 @@ func unreadable(name string, err error) error {
 // the whole file.
 func (src source) faultsOf(i int) (list []scenario.Fault) {
 	for _, f := range src.Faults {
-		if f.Place.Scenario == i || f.Place.Scenario < 0 {
+		if f.Place.Scenario == i || f.Place.Scenario < 0 && f.Place.Part != scenario.PartInHand {
 			list = append(list, f)
 		}
 	}
@@ -97,14 +97,32 @@ func (src source) report(s stage, places []int) int {
 	}
 	var matter []scenario.Fault
 	for _, f := range src.Faults {
-		if i := f.Place.Scenario; len(places) == 0 || i < 0 || wanted[i] {
+		if i := f.Place.Scenario; len(places) == 0 || i < 0 && f.Place.Part != scenario.PartInHand || wanted[i] {
 			matter = append(matter, f)
 		}
 	}
-	for _, line := range words.FaultLines(src.name, matter) {
+	return src.complainOf(s, matter)
+}
+
+// reportReels prints the faults that matter to the reels in hand: their own and those of
+// the whole file, but not that it has no scenario.
+func (src source) reportReels(s stage) int {
+	var matter []scenario.Fault
+	for _, f := range src.Faults {
+		alone := f.Code == scenario.MissingTable && f.Path == "scenario"
+		if f.Place.Part == scenario.PartInHand || f.Place.Part == scenario.PartFile && !alone {
+			matter = append(matter, f)
+		}
+	}
+	return src.complainOf(s, matter)
+}
+
+// complainOf prints faults and returns the status they make.
+func (src source) complainOf(s stage, faults []scenario.Fault) int {
+	for _, line := range words.FaultLines(src.name, faults) {
 		s.complain("%s", line)
 	}
-	if len(matter) > 0 {
+	if len(faults) > 0 {
 		return statusInput
 	}
 	return statusFine
@@ -122,14 +140,23 @@ func (src source) find(name string) (int, error) {
 
 // names are the scenarios in the file.
 func (src source) names() string {
+	names := make([]string, len(src.File.Scenarios))
+	for i := range names {
+		names[i] = src.File.Scenarios[i].Name
+	}
+	return quotedNames(names)
+}
+
+// quotedNames lists names; of many the first.
+func quotedNames(names []string) string {
 	const most = 12
 	var quoted []string
-	for i := range src.File.Scenarios {
+	for i, name := range names {
 		if i == most {
-			quoted = append(quoted, fmt.Sprintf("%d more", len(src.File.Scenarios)-most))
+			quoted = append(quoted, fmt.Sprintf("%d more", len(names)-most))
 			break
 		}
-		quoted = append(quoted, strconv.Quote(src.File.Scenarios[i].Name))
+		quoted = append(quoted, strconv.Quote(name))
 	}
 	if len(quoted) == 0 {
 		return "none"

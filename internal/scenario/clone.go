@@ -44,6 +44,24 @@ func (o Offer) clone() Offer {
 	return o
 }
 
+// Clone is a deep copy: changing it leaves r alone.
+func (r InHand) Clone() InHand {
+	r.Loads = slices.Clone(r.Loads)
+	for i := range r.Loads {
+		r.Loads[i].Extra = r.Loads[i].Extra.clone()
+	}
+	r.Results = slices.Clone(r.Results)
+	for i := range r.Results {
+		r.Results[i].Extra = r.Results[i].Extra.clone()
+	}
+	r.Recounts = slices.Clone(r.Recounts)
+	for i := range r.Recounts {
+		r.Recounts[i].Extra = r.Recounts[i].Extra.clone()
+	}
+	r.Extra = r.Extra.clone()
+	return r
+}
+
 func cloneEquipment(list []Equipment) []Equipment {
 	list = slices.Clone(list)
 	for i := range list {

@@ -79,6 +79,12 @@ const (
 	NotForInput    Code = "not-for-input"    // an end of a range: Number; Name: the input; Rule
 	RangeNotUp     Code = "range-not-up"     // Number: high, Bound: low
 	RangeTwice     Code = "range-twice"      // Other
+	TooGood        Code = "too-good"         // good exposures of a result: Have, Most
+	NotLoaded      Code = "not-loaded"       // cassettes of a result: Have, Most; Other: their exposures
+	LoadsBeyond    Code = "loads-beyond"     // the reel; Missing: by how much
+	RecountBeyond  Code = "recount-beyond"   // the reel; Missing: by how much
+	WastesBeyond   Code = "wastes-beyond"    // the reel; Missing: by how much
+	CounterTooFine Code = "counter-too-fine" // Most: counts
 )
 
 // Codes are all codes, for those who must have a sentence for each.
@@ -92,5 +98,6 @@ func Codes() []Code {
 		NotNumber, Unquoted, TooLong, TextTooLong, Empty, NotAmong, CurrencyCase, NoCurrency, BelowMin, NotAbove, AboveMax, NotBelow,
 		SameCurrencies, TwoRates, AbovePrice, NameTaken, NoBaseline, NoOffer, NoProcess, NoRate, WrongTable, NoRoll, NothingGood,
 		NoInput, NotForInput, RangeNotUp, RangeTwice,
+		TooGood, NotLoaded, LoadsBeyond, RecountBeyond, WastesBeyond, CounterTooFine,
 	}
 }

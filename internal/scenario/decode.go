@@ -24,7 +24,7 @@ func decode(data []byte) (map[string]any, *tomltext.Node, *Fault) {
 		return nil, nil, f
 	}
 	text := string(data)
-	where, line, scanErr := tomltext.Scan(text, "scenario")
+	where, line, scanErr := tomltext.Scan(text, pieces...)
 	var beyond *tomltext.LimitError
 	if errors.As(scanErr, &beyond) {
 		return nil, nil, fileFault(line, limits[beyond.Of], Args{Most: beyond.Most})
@@ -73,8 +73,11 @@ func fileFault(line int, code Code, args Args) *Fault {
 	return &Fault{Code: code, Path: "file", Place: Place{PartFile, -1, 0}, Line: line, Args: args}
 }
 
-// decodePieces gives the TOML library one scenario at a time, side by side: a
-// [[scenario]] and what follows it is a file of its own.
+// pieces are the tables that a file may be cut at.
+var pieces = []string{"scenario", "reel"}
+
+// decodePieces gives the TOML library one scenario or reel in hand at a time, side by
+// side: a [[scenario]] and what follows it is a file of its own.
 func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 	if len(cuts) == 0 {
 		return decodePiece(text, 1)
@@ -83,7 +86,7 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 	if f != nil {
 		return nil, f
 	}
-	scenarios := make([]map[string]any, len(cuts))
+	tables := make([]map[string]any, len(cuts))
 	faults := make([]*Fault, len(cuts))
 	read := func(i int) {
 		end := len(text)
@@ -95,7 +98,7 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 			faults[i] = f
 			return
 		}
-		scenarios[i] = piece["scenario"].([]map[string]any)[0]
+		tables[i] = piece[cuts[i].Key].([]map[string]any)[0]
 	}
 	sideBySide(len(cuts), read)
 	for _, f := range faults {
@@ -103,7 +106,10 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 			return nil, f
 		}
 	}
-	doc["scenario"] = scenarios
+	for i, t := range tables {
+		list, _ := doc[cuts[i].Key].([]map[string]any)
+		doc[cuts[i].Key] = append(list, t)
+	}
 	return doc, nil
 }
 

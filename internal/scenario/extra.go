@@ -82,7 +82,7 @@ func eachUnknown(f File, visit func(p []step, in *table)) {
 		}
 		for i := range t.fields {
 			field := &t.fields[i]
-			fv := v.Field(field.index)
+			fv := field.of(v)
 			switch field.form {
 			case formTable:
 				walk(field.table, fv, append(p, key(field.key)))

@@ -65,8 +65,8 @@ const (
 // Place says how much of the file a fault spoils.
 type Place struct {
 	Part     Part
-	Scenario int // index in File.Scenarios; −1 for the whole file
-	Index    int // of the offer, rate or process, from 0
+	Scenario int // index in File.Scenarios; −1 for the whole file, and for a reel in hand
+	Index    int // of the offer, rate, process or reel in hand, from 0
 }
 
 // Part is the part of a scenario that a fault makes unusable.
@@ -83,6 +83,7 @@ const (
 	PartLoading  // reels cannot be computed
 	PartBaseline // nothing to compare with
 	PartRange    // the range is not used
+	PartInHand   // the reel in hand at Index; no scenario is concerned
 )
 
 // Error is the fault as "line 12: offer[2].price: not-above", for those who program.

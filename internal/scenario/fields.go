@@ -3,6 +3,7 @@ package scenario
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -68,8 +69,9 @@ const (
 	formText form = iota
 	formWhole
 	formTruth
-	formNumber  // Decimal
-	formMaybe   // Maybe
+	formNumber // Decimal
+	formMaybe  // Maybe
+	formMaybeWhole
 	formNumbers // [12]Decimal
 	formMonth
 	formDate
@@ -88,7 +90,7 @@ type table struct {
 
 // field is what the tags of one struct field say.
 type field struct {
-	index        int
+	index        []int // by FieldByIndex: a struct that is taken in has its fields here
 	key          string
 	typ          reflect.Type
 	form         form
@@ -108,28 +110,44 @@ func tableOf(typ reflect.Type) *table {
 	}
 	t := &table{typ: typ, keys: map[string]bool{}}
 	for i := range typ.NumField() {
-		sf := typ.Field(i)
-		if sf.Type == reflect.TypeFor[Extra]() {
+		if sf := typ.Field(i); sf.Type == reflect.TypeFor[Extra]() {
 			t.extra = i
-			continue
+		} else {
+			t.add(sf, i)
 		}
-		f := newField(i, sf)
-		t.keys[f.key] = true
-		t.fields = append(t.fields, f)
 	}
 	tables.Store(typ, t)
 	return t
 }
 
-// longestLine is how many letters a text has at most, where its tag says no other limit.
-const longestLine = 200
+// add adds a field, or those of a struct that is taken in without a name: its keys are
+// the table's own. What such a struct does not know the table keeps.
+func (t *table) add(sf reflect.StructField, index ...int) {
+	if !sf.Anonymous {
+		f := newField(index, sf)
+		t.keys[f.key] = true
+		t.fields = append(t.fields, f)
+		return
+	}
+	for i := range sf.Type.NumField() {
+		if inner := sf.Type.Field(i); inner.Type != reflect.TypeFor[Extra]() {
+			t.add(inner, append(slices.Clip(index), i)...)
+		}
+	}
+}
 
-func newField(i int, sf reflect.StructField) field {
-	f := field{index: i, key: sf.Tag.Get("toml"), typ: sf.Type, defaultText: sf.Tag.Get("default")}
+// of is the field in a table's value.
+func (f *field) of(v reflect.Value) reflect.Value { return v.FieldByIndex(f.index) }
+
+// LongestLine is how many letters a text has at most, where its tag says no other limit.
+const LongestLine = 200
+
+func newField(index []int, sf reflect.StructField) field {
+	f := field{index: index, key: sf.Tag.Get("toml"), typ: sf.Type, defaultText: sf.Tag.Get("default")}
 	f.rule = parseRule(sf.Tag.Get("rule"))
 	f.form, f.table = formOf(sf.Type)
 	if f.form == formText && f.rule.Longest == 0 && !f.rule.Currency && len(f.rule.OneOf) == 0 {
-		f.rule.Longest = longestLine
+		f.rule.Longest = LongestLine
 	}
 	f.defaultValue = reflect.New(sf.Type).Elem()
 	if f.defaultText != "" {
@@ -144,6 +162,8 @@ func formOf(typ reflect.Type) (form, *table) {
 		return formNumber, nil
 	case reflect.TypeFor[Maybe]():
 		return formMaybe, nil
+	case reflect.TypeFor[MaybeWhole]():
+		return formMaybeWhole, nil
 	case reflect.TypeFor[[12]Decimal]():
 		return formNumbers, nil
 	case reflect.TypeFor[Month]():
@@ -226,9 +246,9 @@ func (t *table) setDefaults(v reflect.Value) {
 	for i := range t.fields {
 		f := &t.fields[i]
 		if f.form == formTable {
-			f.table.setDefaults(v.Field(f.index))
+			f.table.setDefaults(f.of(v))
 		} else {
-			v.Field(f.index).Set(f.defaultValue)
+			f.of(v).Set(f.defaultValue)
 		}
 	}
 }

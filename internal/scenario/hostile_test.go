@@ -162,7 +162,7 @@ func updates(t *testing.T, data []byte, f File) {
 
 // samePieces holds that reading a file piece by piece gives what reading it whole gives.
 func samePieces(t *testing.T, text string) {
-	l, _, err := tomltext.Scan(text, "scenario")
+	l, _, err := tomltext.Scan(text, pieces...)
 	if err != nil || len(l.Cuts) == 0 {
 		return
 	}

@@ -11,7 +11,7 @@ import (
 // year, so it stands beside the scenarios. How it is cut is said as in an offer.
 type InHand struct {
 	Name       string `toml:"name" rule:"required"`
-	Note       string `toml:"note"`
+	Note       string `toml:"note" rule:"longest=2000"`
 	Offer      string `toml:"offer"` // that it was bought as; it need not be there
 	Bought     Date   `toml:"bought"`
 	KeepsUntil Date   `toml:"keeps_until"`
@@ -22,7 +22,7 @@ type InHand struct {
 	SessionWasteMM  Decimal    `toml:"session_waste_mm" rule:"min=0"`
 	Speed           MaybeWhole `toml:"speed" rule:"min=1,max=25000"` // exposure index to set
 	Process         string     `toml:"process"`
-	LabelNote       string     `toml:"label_note"`
+	LabelNote       string     `toml:"label_note" rule:"longest=2000"`
 	CounterMM       Maybe      `toml:"counter_mm" rule:"above=0"` // of film per count
 	CounterGrowthMM Decimal    `toml:"counter_growth_mm" rule:"min=0"`
 	CounterZeroMM   Decimal    `toml:"counter_zero_mm" rule:"min=0"`
@@ -45,7 +45,7 @@ type Load struct {
 	Cassettes int        `toml:"cassettes" rule:"required,min=1,max=999"`
 	Exposures int        `toml:"exposures" rule:"required,min=1,max=100"` // of each
 	Counts    MaybeWhole `toml:"counts" rule:"min=0"`                     // that the counter showed
-	Note      string     `toml:"note"`
+	Note      string     `toml:"note" rule:"longest=2000"`
 	Extra     Extra
 }
 
@@ -56,7 +56,7 @@ type Result struct {
 	Exposures     int    `toml:"exposures" rule:"required,min=1,max=100"` // of each
 	Good          int    `toml:"good" rule:"required,min=0"`              // technically usable frames of all together
 	LostOtherwise int    `toml:"lost_otherwise" rule:"min=0"`             // to the camera or the developing, as boxed film would have
-	Note          string `toml:"note"`
+	Note          string `toml:"note" rule:"longest=2000"`
 	Extra         Extra
 }
 
@@ -64,7 +64,7 @@ type Result struct {
 type Recount struct {
 	Date   Date    `toml:"date" rule:"required"`
 	LeftMM Decimal `toml:"left_mm" rule:"required,min=0"`
-	Note   string  `toml:"note"`
+	Note   string  `toml:"note" rule:"longest=2000"`
 	Extra  Extra
 }
 
@@ -103,3 +103,17 @@ func (d Date) number() int { return (d.Year*int(time.December)+int(d.Month))*31 
 
 // Before says whether d is an earlier day than other.
 func (d Date) Before(other Date) bool { return d.number() < other.number() }
+
+// AddMonths is the day some months later, cut to that month's last; unset beyond the year
+// 9999.
+func (d Date) AddMonths(months int64) Date {
+	if months > 12*9999 {
+		return Date{}
+	}
+	first := time.Date(d.Year, d.Month+time.Month(months), 1, 0, 0, 0, 0, time.UTC)
+	if first.Year() > 9999 {
+		return Date{}
+	}
+	last := first.AddDate(0, 1, -1).Day()
+	return Date{first.Year(), first.Month(), min(d.Day, last)}
+}

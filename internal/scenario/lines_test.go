@@ -43,7 +43,7 @@ func suite(t testing.TB, kind string) map[string]string {
 
 func TestEveryKeyOfTheTomlSuiteIsLocated(t *testing.T) {
 	for name, text := range suite(t, "valid") {
-		l, line, err := tomltext.Scan(text, "scenario")
+		l, line, err := tomltext.Scan(text, pieces...)
 		if err != nil {
 			t.Errorf("%s:%d: %v", name, line, err)
 			continue
@@ -218,7 +218,7 @@ func readAs(typ string, got any) string {
 // would not let pass must not pass here.
 func TestInvalidFilesOfTheTomlSuiteGiveOneFault(t *testing.T) {
 	for name, text := range suite(t, "invalid") {
-		tomltext.Scan(text, "scenario")
+		tomltext.Scan(text, pieces...)
 		var doc map[string]any
 		if _, err := toml.Decode(text, &doc); err == nil {
 			continue // the library reads TOML 1.1, which allows what 1.0 did not
@@ -247,7 +247,7 @@ func TestLinesOfKeysTablesAndElements(t *testing.T) {
 		/* 13 */ "[t.sub]",
 		/* 14 */ "k = 1979-05-27 07:32:00 # when",
 	}, "\r\n")
-	l, _, err := tomltext.Scan(text, "scenario")
+	l, _, err := tomltext.Scan(text, pieces...)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -283,7 +283,7 @@ func TestAHeaderAfterItsSubtablesAndAWideTable(t *testing.T) {
 	}
 	b.WriteString("k3.b = 1\n") // makes the index
 	b.WriteString("new.a = 1\nnew.b = 1\n[z.sub]\n[z]\n")
-	l, _, err := tomltext.Scan(b.String(), "scenario")
+	l, _, err := tomltext.Scan(b.String(), pieces...)
 	if err != nil {
 		t.Fatal(err)
 	}

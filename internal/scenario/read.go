@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"reflect"
+	"strings"
 
 	"reelworth/internal/tomltext"
 )
@@ -18,6 +19,8 @@ const (
 	MaxOffers    = 50
 	MaxRates     = 60
 	MaxRanges    = 1000
+	MaxReels     = 500 // in hand
+	MaxRows      = 500 // of each kind in a reel's log
 )
 
 // Reading is everything a file has to say.
@@ -49,6 +52,7 @@ func Inspect(data []byte) Reading {
 	}
 	r := reader{reporter: top}
 	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root)
+	file.Reels = readReels(doc["reel"], root, top)
 	file.Scenarios = readScenarios(doc["scenario"], root, top)
 	return Reading{file, faults.inOrder(), notices(file, root)}
 }
@@ -126,7 +130,7 @@ func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *tomltext.
 		}
 		known++
 		r.path = append(r.path, key(f.key))
-		r.field(f, v.Field(f.index), value, n.Child(f.key))
+		r.field(f, f.of(v), value, n.Child(f.key))
 		r.path = r.path[:len(r.path)-1]
 	}
 	for i := range t.fields {
@@ -150,13 +154,16 @@ func (r *reader) missing(f *field) {
 	r.fault(at, Missing, Args{Example: example(f)})
 }
 
-// header is the line above a table of a scenario.
+// header is the line above a table of a scenario, or of a reel in hand.
 func header(p []step, open, shut string) string {
-	keys := "scenario"
-	for _, s := range p {
-		keys += "." + s.key
+	var keys []string
+	if p[0].key != reelKey {
+		keys = append(keys, "scenario")
 	}
-	return open + keys + shut
+	for _, s := range p {
+		keys = append(keys, s.key)
+	}
+	return open + strings.Join(keys, ".") + shut
 }
 
 // field reads one value.
@@ -210,7 +217,7 @@ func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
 	v.Set(out)
 }
 
-// limitOf is how many tables of a type a scenario may have.
+// limitOf is how many tables of a type a scenario or a reel in hand may have.
 func limitOf(typ reflect.Type) int {
 	switch typ {
 	case reflect.TypeFor[Offer]():
@@ -219,6 +226,8 @@ func limitOf(typ reflect.Type) int {
 		return MaxRates
 	case reflect.TypeFor[Range]():
 		return MaxRanges
+	case reflect.TypeFor[Load](), reflect.TypeFor[Result](), reflect.TypeFor[Recount]():
+		return MaxRows
 	}
 	return MaxBytes
 }

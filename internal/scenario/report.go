@@ -111,6 +111,9 @@ func (r *reporter) isBad(p []step) bool {
 // place is how much a fault at a path spoils.
 func (r *reporter) place(p []step) Place {
 	if r.scenario < 0 {
+		if len(p) > 0 && p[0].key == reelKey && p[0].item >= 0 && p[0].item < MaxReels {
+			return Place{PartInHand, -1, p[0].item}
+		}
 		return Place{PartFile, -1, 0}
 	}
 	at := Place{PartWhole, r.scenario, 0}

@@ -21,7 +21,7 @@ func (c *checker) table(t *table, v reflect.Value) {
 	for i := range t.fields {
 		f := &t.fields[i]
 		c.path = append(c.path, key(f.key))
-		c.field(f, v.Field(f.index), f.mustBeIn(v))
+		c.field(f, f.of(v), f.mustBeIn(v))
 		c.path = c.path[:len(c.path)-1]
 	}
 }
@@ -43,6 +43,10 @@ func (c *checker) field(f *field, v reflect.Value, required bool) {
 		if m := v.Addr().Interface().(*Maybe); m.Set {
 			c.number(f, m.Decimal, ValueNumber)
 		}
+	case formMaybeWhole:
+		if m := v.Addr().Interface().(*MaybeWhole); m.Set {
+			c.number(f, decimal.New(int64(m.Int), 0), ValueWhole)
+		}
 	case formNumbers:
 		at := len(c.path) - 1
 		for i, d := range v.Addr().Interface().(*[12]Decimal) {
@@ -52,7 +56,10 @@ func (c *checker) field(f *field, v reflect.Value, required bool) {
 	case formMonth:
 		c.month(f, *v.Addr().Interface().(*Month), required)
 	case formDate:
-		if d := *v.Addr().Interface().(*Date); d != (Date{}) && DateOf(d.time()) != d {
+		switch d := *v.Addr().Interface().(*Date); {
+		case d == Date{} && required:
+			c.fault(c.path, Missing, Args{Example: example(f)})
+		case d != Date{} && DateOf(d.time()) != d:
 			c.fault(c.path, NoSuchDay, Args{Example: example(f)})
 		}
 	case formTable:

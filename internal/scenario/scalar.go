@@ -38,6 +38,10 @@ func (r *reader) scalar(f *field, v reflect.Value, value any, n *tomltext.Node) 
 		if d, ok := r.number(value, n); ok {
 			v.Set(reflect.ValueOf(Maybe{d, true}))
 		}
+	case formMaybeWhole:
+		if i, ok := r.whole(f, value, n); ok {
+			v.Set(reflect.ValueOf(MaybeWhole{int(i), true}))
+		}
 	case formMonth:
 		r.month(f, v, value, n)
 	case formDate:
@@ -176,7 +180,7 @@ func example(f *field) string {
 			return f.key + ` = "EUR"`
 		}
 		return f.key + ` = "…"`
-	case formWhole:
+	case formWhole, formMaybeWhole:
 		n := int64(1)
 		if f.rule.Min != nil {
 			n = f.rule.Min.IntPart()
@@ -186,8 +190,10 @@ func example(f *field) string {
 			n = 36
 		case f.key == "lasts_rolls":
 			n = 200
-		case f.key == "months":
+		case f.key == "months" || f.key == "good":
 			n = 12
+		case f.key == "speed":
+			n = 400
 		case f.key == "chemistry_rolls":
 			n = 16
 		}

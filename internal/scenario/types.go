@@ -30,6 +30,7 @@ type Maybe struct {
 // File is everything in one scenario file.
 type File struct {
 	Schema    int        `toml:"schema" rule:"required"`
+	Reels     []InHand   `toml:"reel"` // in hand
 	Scenarios []Scenario `toml:"scenario"`
 	Extra     Extra
 }

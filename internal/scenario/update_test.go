@@ -58,7 +58,7 @@ func said(f File) map[[2]string]string {
 		m[[2]string{in, path}] = "is there"
 		for i := range t.fields {
 			f := &t.fields[i]
-			fv := v.Field(f.index)
+			fv := f.of(v)
 			switch f.form {
 			case formTable:
 				walk(f.table, fv, in, join(path, f.key))

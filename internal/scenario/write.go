@@ -68,7 +68,7 @@ func (t *table) tree(v reflect.Value, all bool) *tomltext.Table {
 	}
 	for i := range t.fields {
 		if f := &t.fields[i]; f.table != nil {
-			pairs = append(pairs, f.tables(v.Field(f.index), all))
+			pairs = append(pairs, f.tables(f.of(v), all))
 		}
 	}
 	if !all {
@@ -84,10 +84,10 @@ func (t *table) title(v reflect.Value) string {
 	for i := range t.fields {
 		f := &t.fields[i]
 		if f.key == "name" {
-			return v.Field(f.index).String()
+			return f.of(v).String()
 		}
 		if f.form == formText && (f.rule.Required || f.key == "offer") {
-			texts = append(texts, v.Field(f.index).String())
+			texts = append(texts, f.of(v).String())
 		}
 	}
 	return strings.Join(texts, ", ")
@@ -97,19 +97,21 @@ func (t *table) title(v reflect.Value) string {
 func (f *field) pair(v reflect.Value, implied bool) tomltext.Pair {
 	p := tomltext.Pair{Key: f.key, Implied: implied}
 	if !f.saysNothing(v) {
-		p.Value = spelling(f, v.Field(f.index))
+		p.Value = spelling(f, f.of(v))
 	}
 	return p
 }
 
 // saysNothing says whether a field of table v has no value that could be written.
 func (f *field) saysNothing(v reflect.Value) bool {
-	fv := v.Field(f.index)
+	fv := f.of(v)
 	switch f.form {
 	case formNumber:
 		return f.rule.RequiredFor != "" && unset(*fv.Addr().Interface().(*Decimal))
 	case formMaybe:
 		return !fv.Addr().Interface().(*Maybe).Set
+	case formMaybeWhole:
+		return !fv.Addr().Interface().(*MaybeWhole).Set
 	case formMonth:
 		return *fv.Addr().Interface().(*Month) == Month{}
 	case formDate:
@@ -150,12 +152,12 @@ func (f *field) worthWriting(v reflect.Value) bool {
 	if f.saysNothing(v) {
 		return false
 	}
-	fv := v.Field(f.index)
+	fv := f.of(v)
 	other := false
 	switch f.form {
 	case formNumber:
 		other = !sameSpelling(*fv.Addr().Interface().(*Decimal), *f.defaultValue.Addr().Interface().(*Decimal))
-	case formMaybe, formNumbers, formMonth, formDate:
+	case formMaybe, formMaybeWhole, formNumbers, formMonth, formDate:
 		other = true
 	case formText:
 		other = fv.String() != f.defaultValue.String()
@@ -180,6 +182,8 @@ func spelling(f *field, v reflect.Value) tomltext.Value {
 		return numeral(*v.Addr().Interface().(*Decimal))
 	case formMaybe:
 		return numeral(v.Addr().Interface().(*Maybe).Decimal)
+	case formMaybeWhole:
+		return tomltext.Plain(strconv.Itoa(v.Addr().Interface().(*MaybeWhole).Int))
 	case formNumbers:
 		list := make(tomltext.List, v.Len())
 		for i, d := range v.Addr().Interface().(*[12]Decimal) {

@@ -115,6 +115,9 @@ func TestTypedSpellingIsKept(t *testing.T) {
 // anyFile draws a file without fault, by the tags alone.
 func anyFile(t *rapid.T) File {
 	f := File{Schema: Schema, Extra: anyExtra(t)}
+	for i := range rapid.IntRange(0, 2).Draw(t, "reels") {
+		f.Reels = append(f.Reels, anyInHand(t, i))
+	}
 	for i := range rapid.IntRange(1, 3).Draw(t, "scenarios") {
 		s := Scenario{}
 		fill(t, reflect.ValueOf(&s).Elem())
@@ -143,6 +146,24 @@ func anyFile(t *rapid.T) File {
 		f.Scenarios = append(f.Scenarios, s)
 	}
 	return f
+}
+
+// anyInHand draws a reel in hand that its log does not use up.
+func anyInHand(t *rapid.T, i int) InHand {
+	r := InHand{}
+	fill(t, reflect.ValueOf(&r).Elem())
+	r.Name = fmt.Sprint(r.Name, i)
+	r.Currency = rapid.SampledFrom([]string{"EUR", "JPY"}).Draw(t, "currency")
+	r.Length, r.LengthUnit = decimal.New(99999999, -2), Metres
+	if r.CounterMM.Set {
+		r.CounterMM.Decimal = r.CounterMM.Add(decimal.New(1, 0))
+	}
+	for j := range r.Results {
+		x := &r.Results[j]
+		x.Good = min(x.Good, x.Cassettes*x.Exposures)
+		r.Loads = append(r.Loads, Load{Date: x.Date, Cassettes: x.Cassettes, Exposures: x.Exposures})
+	}
+	return r
 }
 
 // anyRanges draws a range for some of the inputs, for all offers or one of them.
@@ -199,7 +220,7 @@ func fill(t *rapid.T, v reflect.Value) {
 	v.Field(tab.extra).Set(reflect.ValueOf(anyExtra(t)))
 	for i := range tab.fields {
 		f := &tab.fields[i]
-		fv := v.Field(f.index)
+		fv := f.of(v)
 		switch f.form {
 		case formText:
 			text := rapid.String().Draw(t, f.key)
@@ -220,6 +241,10 @@ func fill(t *rapid.T, v reflect.Value) {
 			if rapid.Bool().Draw(t, f.key) {
 				fv.Set(reflect.ValueOf(Maybe{anyNumber(t, f.key), true}))
 			}
+		case formMaybeWhole:
+			if rapid.Bool().Draw(t, f.key) {
+				fv.Set(reflect.ValueOf(MaybeWhole{rapid.IntRange(2, 60).Draw(t, f.key), true}))
+			}
 		case formNumbers:
 			for j := range 12 {
 				fv.Index(j).Set(reflect.ValueOf(anyNumber(t, f.key)))
@@ -227,7 +252,7 @@ func fill(t *rapid.T, v reflect.Value) {
 		case formMonth:
 			fv.Set(reflect.ValueOf(Month{rapid.IntRange(1, 9999).Draw(t, "year"), time.Month(rapid.IntRange(1, 12).Draw(t, "month"))}))
 		case formDate:
-			if rapid.Bool().Draw(t, "dated") {
+			if f.rule.Required || rapid.Bool().Draw(t, "dated") {
 				fv.Set(reflect.ValueOf(DateOf(time.Unix(rapid.Int64Range(-6e10, 2e11).Draw(t, "date"), 0).UTC())))
 			}
 		case formTable:
@@ -381,8 +406,9 @@ func TestFieldsAreListedAsTheFileFormatDoes(t *testing.T) {
 	for _, f := range Fields() {
 		seen[f.Table+"."+f.Key] = f
 	}
-	// 1 + 7 + 5 + 1 + 7 + 8 + 5 + 8 + 5 + 18 + 13 + 3 + 4 keys of the tables
-	if len(seen) != 85 {
+	// 1 + 7 + 5 + 1 + 7 + 8 + 5 + 8 + 5 + 18 + 13 + 3 + 4 keys of the tables, and of a reel
+	// in hand 15 beside the 13 of how it is cut, with a log of 5 + 6 + 3
+	if len(seen) != 85+15+13+5+6+3 {
 		t.Errorf("%d fields", len(seen))
 	}
 	price := seen["scenario.offer.price"]

@@ -3,6 +3,7 @@ package tomltext
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -82,6 +83,7 @@ type Layout struct {
 type Cut struct {
 	Offset int // in bytes
 	Line   int
+	Key    string // of the array of tables
 }
 
 // scanner goes through a file once. On text that is not valid TOML it stops with an
@@ -96,16 +98,16 @@ type scanner struct {
 	parts []string // of the last key
 	ends  []int    // where each of them ends
 	whole bool     // cuts are of no use
-	split string
+	split []string
 	Layout
 	record *record // nil where only the nodes are wanted
 }
 
 const byteOrderMark = "\ufeff"
 
-// Scan finds every key of a TOML text. split names the array of tables at whose headers
+// Scan finds every key of a TOML text. split names the arrays of tables at whose headers
 // the text may be cut. On an error, line is where it is.
-func Scan(text, split string) (l Layout, line int, err error) {
+func Scan(text string, split ...string) (l Layout, line int, err error) {
 	s := &scanner{text: strings.TrimPrefix(text, byteOrderMark), split: split}
 	err = s.scan()
 	if s.whole {
@@ -221,7 +223,7 @@ func (s *scanner) spend(n, in *Node, parts int) error {
 
 // header reads [a.b] or [[a.b]].
 func (s *scanner) header() error {
-	start := Cut{s.pos, s.line}
+	start := Cut{Offset: s.pos, Line: s.line}
 	double := strings.HasPrefix(s.text[s.pos:], "[[")
 	s.pos++
 	if double {
@@ -262,16 +264,18 @@ func (s *scanner) header() error {
 	return s.spend(at, in, len(parts))
 }
 
-// noteCut remembers where a table of the split array starts, unless something else
-// follows the first of them.
+// noteCut remembers where a table of the split arrays starts, unless something else
+// stands before or after it than a file of its own may hold.
 func (s *scanner) noteCut(start Cut, parts []string, double bool) {
+	first := len(s.Cuts) == 0
 	switch {
-	case len(parts) == 1 && double && parts[0] == s.split:
-		if len(s.Cuts) == 0 && s.Root.Child(s.split) != nil {
-			s.whole = true
+	case len(parts) == 1 && double && slices.Contains(s.split, parts[0]):
+		if first {
+			s.whole = slices.ContainsFunc(s.split, func(k string) bool { return s.Root.Child(k) != nil })
 		}
+		start.Key = parts[0]
 		s.Cuts = append(s.Cuts, start)
-	case len(s.Cuts) > 0 && parts[0] != s.split:
+	case !first && parts[0] != s.Cuts[len(s.Cuts)-1].Key:
 		s.whole = true
 	}
 }

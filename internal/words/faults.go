@@ -102,6 +102,9 @@ var sayings = map[scenario.Code]func(f *scenario.Fault) saying{
 		return lacks("is no list of tables", "write "+f.Example+" above each of them")
 	},
 	scenario.TooMany: func(f *scenario.Fault) saying {
+		if strings.HasPrefix(f.Path, "reel[") {
+			return whole(fmt.Sprintf("there are %d, more than %d", f.Have, f.Most), "keep those that still matter, and note the others as one")
+		}
 		return whole(fmt.Sprintf("there are %d, more than %d in one scenario", f.Have, f.Most), "move some to another scenario")
 	},
 	scenario.WrongKind: wrongKind,
@@ -162,6 +165,24 @@ var sayings = map[scenario.Code]func(f *scenario.Fault) saying{
 	},
 	scenario.NameTaken: func(f *scenario.Fault) saying {
 		return whole(fmt.Sprintf("%s[%d] is named %s too", f.Table, f.Other, inQuotes(f.Got)), "give each a name of its own")
+	},
+	scenario.TooGood: func(f *scenario.Fault) saying {
+		return finds(fmt.Sprintf("%d good exposures are more than these cassettes can hold, %d", f.Have, f.Most), "write those of all of them together, or correct the cassettes")
+	},
+	scenario.NotLoaded: func(f *scenario.Fault) saying {
+		return whole(fmt.Sprintf("%d cassettes of %d exposures are developed, but only %d were loaded", f.Have, f.Other, f.Most), "correct this result, or note the load that is missing")
+	},
+	scenario.LoadsBeyond: func(f *scenario.Fault) saying {
+		return whole("with this load the reel is used up and "+f.Missing.Text(1)+" mm are missing", "correct the loads, or measure what is left and note it as a [[reel.recount]]")
+	},
+	scenario.RecountBeyond: func(f *scenario.Fault) saying {
+		return finds("this is "+f.Missing.Text(1)+" mm more than the whole reel", "write what is left on the reel, in millimetres")
+	},
+	scenario.WastesBeyond: func(f *scenario.Fault) saying {
+		return whole("start waste, end waste and test exposures are "+f.Missing.Text(1)+" mm more than the reel", "write a longer length, or less waste")
+	},
+	scenario.CounterTooFine: func(f *scenario.Fault) saying {
+		return finds(fmt.Sprintf("a roll would take more than %d counts", f.Most), "write how many millimetres of film one count winds")
 	},
 	scenario.NoBaseline: func(f *scenario.Fault) saying {
 		remedy := "add the offer that the others are compared with"

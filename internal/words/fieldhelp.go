@@ -1,6 +1,9 @@
 package words
 
-import "regexp"
+import (
+	"regexp"
+	"strings"
+)
 
 // FieldHelp says in a sentence or two what to type into a field of a scenario: where it
 // stands on a seller's page, what is usual, what it does to the answer. The key is as in
@@ -8,7 +11,19 @@ import "regexp"
 // "shooting.rolls_a_year" is the sum of the months. It is "" for anything else.
 //
 // Figures in it are whole, because the reader's locale is not known here.
-func FieldHelp(key string) string { return fieldHelps[index.ReplaceAllString(key, "")] }
+func FieldHelp(key string) string {
+	key = index.ReplaceAllString(key, "")
+	if text, known := fieldHelps[key]; known {
+		return text
+	}
+	if text, known := reelHelps[key]; known {
+		return text
+	}
+	if strings.HasPrefix(key, "reel.") {
+		return fieldHelps["offer."+key]
+	}
+	return ""
+}
 
 // index is the place in an array within a key.
 var index = regexp.MustCompile(`\[[0-9]+\]`)

@@ -32,6 +32,7 @@ type call struct {
 	ceiling  scenario.Decimal // percent
 	files    []string         // all that are named; file is the first
 	market   market
+	loader   atLoader
 }
 
 // errHelp is asked for by --help.
@@ -68,7 +69,7 @@ func (cmd command) parse(args []string, today scenario.Date) (call, error) {
 		switch {
 		case f == nil:
 			return c, fmt.Errorf("there is no --%s here", name)
-		case given[name]:
+		case given[name] && !f.many:
 			return c, fmt.Errorf("--%s is given twice", name)
 		case !joined && i+1 == len(args):
 			return c, fmt.Errorf("--%s needs %s after it", name, f.value)
@@ -91,10 +92,14 @@ func (cmd command) parse(args []string, today scenario.Date) (call, error) {
 		return c, fmt.Errorf("%q is too much: it takes no file", files[0])
 	case cmd.fileless:
 		return c, nil
+	case len(files) == 0 && cmd.operand != "":
+		return c, fmt.Errorf("the %s is missing", strings.ToLower(cmd.operand))
 	case len(files) == 0 && cmd.ofRates:
 		return c, errors.New("no file of rates is named")
 	case len(files) == 0:
 		return c, errors.New(`no scenario file is named; "-" reads standard input`)
+	case len(files) > 1 && cmd.operand != "":
+		return c, fmt.Errorf("one %s at a time: %q and %q are too many", strings.ToLower(cmd.operand), files[0], files[1])
 	case len(files) > 1 && !cmd.several:
 		return c, fmt.Errorf("one file at a time: %q and %q are too many", files[0], files[1])
 	}
@@ -118,6 +123,7 @@ type flagSpec struct {
 	help     string
 	first    string // the value where none is given; "" for none
 	required bool
+	many     bool // it may be repeated
 	set      func(c *call, value string) error
 }
 
@@ -138,10 +144,10 @@ func setScenario(c *call, value string) error {
 }
 
 // outEnding is a setter for a file to write, by its ending.
-func outEnding(ending string) func(*call, string) error {
+func outEnding(endings ...string) func(*call, string) error {
 	return func(c *call, value string) error {
-		if !strings.EqualFold(filepath.Ext(value), ending) {
-			return fmt.Errorf("--out takes a file ending in %s, not %q", ending, value)
+		if !slices.Contains(endings, strings.ToLower(filepath.Ext(value))) {
+			return fmt.Errorf("--out takes a file ending in %s, not %q", listed(endings, "or"), value)
 		}
 		c.out = value
 		return nil

@@ -14,9 +14,10 @@ type command struct {
 	flags []flagSpec
 	do    func(c call, s stage) int
 
-	several  bool // it takes several files
-	ofRates  bool // its file is one of published rates
-	fileless bool // it takes none
+	several  bool   // it takes several files
+	ofRates  bool   // its file is one of published rates
+	fileless bool   // it takes none
+	operand  string // what it takes instead of a file; "" for a file
 }
 
 // commands are all commands by name; order is how the overview lists them.
@@ -36,6 +37,10 @@ func init() {
 		chartCommand(),
 		reportCommand(),
 		spreadsheetCommand(),
+		reelsCommand(),
+		cutCommand(),
+		labelsCommand(),
+		speedCodeCommand(),
 		checkCommand(),
 		exampleCommand(),
 		versionCommand(),
@@ -101,6 +106,8 @@ func (cmd command) operands() string {
 		return " [COMMAND]"
 	case cmd.fileless:
 		return ""
+	case cmd.operand != "":
+		return " " + cmd.operand + " [flags]"
 	case cmd.several:
 		return " FILE… [flags]"
 	}

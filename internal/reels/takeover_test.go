@@ -131,3 +131,23 @@ func TestLogLeavesTheReelAlone(t *testing.T) {
 		t.Error("the reel itself was changed")
 	}
 }
+
+// BenchmarkStandReels computes where 500 reels with 500 loads each stand.
+func BenchmarkStandReels(b *testing.B) {
+	list := make([]scenario.InHand, scenario.MaxReels)
+	for i := range list {
+		r := scenario.InHand{Name: "one", Reel: metres("1000", 36)}
+		r.CounterMM = scenario.Maybe{Decimal: decimal.New(38, 0), Set: true}
+		for j := range scenario.MaxRows {
+			r.Loads = append(r.Loads, scenario.Load{Date: january, Cassettes: 1, Exposures: 12 + j%25})
+		}
+		list[i] = r
+	}
+	for b.Loop() {
+		for i := range list {
+			if s := Stand(&list[i], nil); s.Fault != nil || s.Loaded != scenario.MaxRows {
+				b.Fatal(s)
+			}
+		}
+	}
+}

@@ -18,6 +18,9 @@ const (
 	CalibrationSay = "This line is 100 mm where the printer does not scale. Measure it before you print more."
 )
 
+// LabelsTitle is what a sheet of labels is called.
+func LabelsTitle(reel string) string { return "Labels: " + reel }
+
 // LabelNumber is "7 of 18", or "7" where no more are planned than there are.
 func LabelNumber(l reels.Label) string {
 	if l.Of <= l.Number && l.Number <= 1 || l.Of < l.Number {

@@ -32,10 +32,14 @@ func textSize(text string, size float32, bold bool) fyne.Size {
 	if len(measured.sizes) >= mostMeasured {
 		clear(measured.sizes)
 	}
-	s := fyne.MeasureText(text, size, fyne.TextStyle{Bold: bold})
+	s := fyne.MeasureText(text, size, styleOf(bold))
 	measured.sizes[k] = s
 	return s
 }
+
+// styleOf is our typeface in a weight. The toolkit sets what our typeface lacks, the signs
+// ✗ ✓ ● ▾, in its own monospaced one, but only when that is what it is asked for.
+func styleOf(bold bool) fyne.TextStyle { return fyne.TextStyle{Bold: bold, Monospace: true} }
 
 // Measure is the width of a text on one line.
 func Measure(text string, size float32, bold bool) float32 {

@@ -41,7 +41,7 @@ func NewPicker(options []Option, changed func(string)) *Picker {
 	p.label = NewText(SizeText).AtMost(1).Trailing()
 	p.label.Centred = true
 	p.arrow = canvas.NewText("▾", theme.Color(Ink))
-	p.arrow.TextSize = SizeText
+	p.arrow.TextSize, p.arrow.TextStyle = SizeText, styleOf(false)
 	p.ExtendBaseWidget(p)
 	return p
 }

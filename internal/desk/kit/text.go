@@ -183,7 +183,7 @@ func (r *textRenderer) Layout(size fyne.Size) {
 			}
 			t := canvas.NewText(s.Text, theme.Color(name))
 			t.TextSize = p.FontSize
-			t.TextStyle.Bold = s.Bold
+			t.TextStyle = styleOf(s.Bold)
 			t.Move(fyne.NewPos(x, top+float32(i)*height))
 			w := Measure(s.Text, p.FontSize, s.Bold)
 			t.Resize(fyne.NewSize(w, height))

@@ -1,6 +1,8 @@
 package kit
 
 import (
+	"image"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -63,6 +65,23 @@ func TestNumbersAreAsWideAsTheirDigits(t *testing.T) {
 		for _, bold := range []bool{false, true} {
 			if got, want := Measure(number, SizeText, bold), textSize(number, SizeText, bold).Width; got < want-0.1 || got > want+0.1 {
 				t.Errorf("%s (bold %v) is %.2f wide, want %.2f", number, bold, got, want)
+			}
+		}
+	}
+}
+
+// The signs beside a text must be drawn, whatever fonts the machine has: those that no font
+// has all look the same.
+func TestSignsAreDrawn(t *testing.T) {
+	for _, bold := range []bool{false, true} {
+		drawn := map[string]image.Image{}
+		for _, sign := range []string{"✗", "✓", "●", "▾", "\U0010fffd"} {
+			w := on(t, NewText(SizeAnswer, Span{Text: sign, Bold: bold}), 40, 40)
+			drawn[sign] = w.Canvas().Capture()
+			for other, picture := range drawn {
+				if other != sign && reflect.DeepEqual(picture, drawn[sign]) {
+					t.Errorf("%q looks like %q (bold %v)", sign, other, bold)
+				}
 			}
 		}
 	}

@@ -1,12 +1,20 @@
 package kit
 
 import (
+	"os"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 )
+
+// Widgets ask the theme for their colours when they are made.
+func TestMain(m *testing.M) {
+	app := test.NewApp()
+	app.Settings().SetTheme(Look)
+	os.Exit(m.Run())
+}
 
 // on puts a widget alone into a window of a size.
 func on(t *testing.T, o fyne.CanvasObject, width, height float32) fyne.Window {

@@ -1,7 +1,10 @@
 package handout
 
 import (
+	"slices"
+
 	"reelworth/internal/compare"
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -21,11 +24,12 @@ func (m *maker) back() {
 	}
 	below := m.y
 	m.y = top
-	m.column(left, words.HandoutTurns, m.turns(), 90)
+	m.column(left, words.HandoutVolumes, m.volumes(), 32)
+	m.column(left, words.HandoutTurns, m.turns(), 78)
 	m.y = max(m.y, below)
 	if cautions := m.cautions(); len(cautions) > 0 && m.room() > 12 {
 		m.heading(m.whole(), words.HandoutCautions)
-		m.items(m.whole(), cautions, m.room(), words.MoreCautions)
+		m.items(m.whole(), cautions, cautionLines, m.room(), words.MoreCautions)
 	}
 	if more := rates[len(shown):]; len(more) > 0 {
 		m.newPage()
@@ -42,7 +46,7 @@ func (m *maker) column(b block, title string, texts []string, most float64) {
 		return
 	}
 	m.heading(b, title)
-	m.items(b, texts, min(most, m.room()-10), words.More)
+	m.items(b, texts, itemLines, min(most, m.room()-10), words.More)
 }
 
 // receipts are those of the pair, side by side; of the one where there is only one.
@@ -80,12 +84,22 @@ func (m *maker) receipt(b block, i int) {
 	m.table(b, head, rows)
 }
 
-// turns are the sentences on what would change the answer, the nearest first.
+// turns are the sentences on what would change the answer, the nearest first, but for the
+// rolls a year: orders come in lumps, so that only the ranges tell the whole of those.
 func (m *maker) turns() []string {
 	if m.pair == nil || m.c.Verdict.Kind == compare.VerdictUnlike {
 		return nil
 	}
-	return words.Flips(m.c, m.pair.Offer, m.pair.Other, m.pair.Saving, m.pair.Flips, m.o.Locale)
+	flips := slices.DeleteFunc(slices.Clone(m.pair.Flips), func(f compare.Flip) bool { return f.Input == scenario.InputRollsAYear })
+	return words.Flips(m.c, m.pair.Offer, m.pair.Other, m.pair.Saving, flips, m.o.Locale)
+}
+
+// volumes are the ranges of rolls a year, and who is cheaper in each.
+func (m *maker) volumes() []string {
+	if m.pair == nil || m.c.Verdict.Kind == compare.VerdictUnlike {
+		return nil
+	}
+	return words.VolumeLines(m.c, m.pair, m.o.Locale)
 }
 
 func (m *maker) cautions() (texts []string) {

@@ -78,19 +78,22 @@ func (f *flow) heading(b block, title string) {
 	f.y += 1.4
 }
 
-// items sets texts below one another as far as room, in millimetres, allows; what does
+// Lines that a text among others may take; cautions are never cut where that can be helped.
+const itemLines, cautionLines = 3, 8
+
+// items sets texts, of at most most lines each, below one another as far as room, in millimetres, allows; what does
 // not fit is counted by more.
-func (f *flow) items(b block, texts []string, room float64, more func(n int) string) {
+func (f *flow) items(b block, texts []string, most int, room float64, more func(n int) string) {
 	end := f.y + room
 	for i, text := range texts {
-		lines := len(bodyFace.Wrap(text, b.w-3, 4))
+		lines := len(bodyFace.Wrap(text, b.w-3, most))
 		needed := float64(lines) * pitch(bodyFace)
 		if left := len(texts) - i; f.y+needed > end || left > 1 && f.y+needed+pitch(smallFace) > end {
 			f.text(b, smallFace, more(left), 1, true)
 			return
 		}
 		f.page().Text(b.x, f.y+pitch(bodyFace)*0.72, bodyFace, "·", f.theme.Accent)
-		f.text(block{b.x + 3, b.w - 3}, bodyFace, text, 4, false)
+		f.text(block{b.x + 3, b.w - 3}, bodyFace, text, most, false)
 		f.y += 0.5
 	}
 }

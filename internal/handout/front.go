@@ -21,7 +21,7 @@ func (m *maker) front() {
 	m.y++
 	m.text(m.whole(), bodyFace, h.Under, 4, false)
 	out := words.LeftOut(m.c)
-	m.items(m.whole(), out, 4*pitch(bodyFace), words.MoreLeftOut)
+	m.items(m.whole(), out, itemLines, 4*pitch(bodyFace), words.MoreLeftOut)
 	m.charts()
 	m.heading(m.whole(), words.HandoutWays)
 	m.ways()

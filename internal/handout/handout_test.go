@@ -112,6 +112,26 @@ func TestPages(t *testing.T) {
 	}
 }
 
+// Up to 8 rates are all told on the second page, with their sources as far as three lines
+// go, and up to 8 ways to buy on the first.
+func TestEightOfEachFindRoom(t *testing.T) {
+	for _, size := range []paper.Size{paper.A4, paper.Letter} {
+		s := told(8, 8)
+		h, c := made(t, s, Options{Paper: size})
+		for i, r := range s.Rates {
+			if text := "1 " + r.One + " = "; !strings.Contains(strings.ReplaceAll(strings.Join(h.Pages[1].Texts(), " "), "\u00a0", " "), text) {
+				t.Errorf("%s: rate %d is not told", size.Name, i)
+			}
+		}
+		front := strings.Join(h.Pages[0].Texts(), "|")
+		for i := range c.Offers {
+			if total := money.English.Number(c.Offers[i].Year.Total, 2); !strings.Contains(front, total) {
+				t.Errorf("%s: way %d is not told", size.Name, i)
+			}
+		}
+	}
+}
+
 // What a handout must tell stands in it, as the engine found it and as the words say it,
 // in both worlds of numbers.
 func TestItTellsWhatCounts(t *testing.T) {
@@ -151,7 +171,20 @@ func TestItTellsWhatWouldChangeTheAnswer(t *testing.T) {
 		t.Fatal(err)
 	}
 	said := strings.Join(h.Pages[1].Texts(), " ")
+	want := words.VolumeLines(c, pair, money.English)
+	if len(want) < 2 {
+		t.Fatalf("the demo's answer does not turn with volume: %q", want)
+	}
 	for _, text := range words.Flips(c, pair.Offer, pair.Other, pair.Saving, pair.Flips, money.English)[:5] {
+		if strings.Contains(text, "rolls a year") {
+			if strings.Contains(said, text) {
+				t.Errorf("%q claims more than the ranges do", text)
+			}
+			continue
+		}
+		want = append(want, text)
+	}
+	for _, text := range want {
 		if !strings.Contains(said, strings.ReplaceAll(text, "\u00a0", " ")) && !strings.Contains(said, text) {
 			t.Errorf("%q is not said", text)
 		}

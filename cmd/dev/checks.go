@@ -21,9 +21,6 @@ var raced = []string{"./internal/compare", "./internal/figure", "./internal/libr
 // runTests does every check and gives the exit code.
 func runTests() int {
 	needs := append(slices.Clone(needsOn(runtime.GOOS)), readerNeeds...)
-	if packsHere() {
-		needs = append(needs, packageNeeds...)
-	}
 	if hasJourney(runtime.GOOS) {
 		needs = append(needs, journeyNeeds...)
 	}
@@ -73,8 +70,7 @@ func allSteps(lacking []need) ([]step, error) {
 		step{name: "vet, the real window (its C takes minutes the first time)", cannot: without(lacking, needsOn(runtime.GOOS)), do: vet(goWindow, journeyTags)},
 		step{name: "journey: the real window on a screen of its own", cannot: whyNoJourney(runtime.GOOS, lacking), do: func() (report, []error) {
 			return goTest(goWindow, "-count=1", "-tags", journeyTags, "./cmd/reelworth/...")
-		}},
-		step{name: "packages: made twice, unpacked, started, judged", cannot: whyNoPackages(lacking), do: checkPackages}), nil
+		}}), nil
 }
 
 func nothing() (report, []error) { return report{}, nil }

@@ -15,6 +15,7 @@ const usage = `Reelworth's workbench. Run it from the project's folder:
   go run ./cmd/dev bench         the benchmarks, beside their aims
   go run ./cmd/dev shots [DIR]   pictures of the window in both themes, into DIR
   go run ./cmd/dev package [DIR] packages to hand on, of the committed revision, into DIR
+  go run ./cmd/dev package-test  packages made twice, unpacked, started, judged
   go run ./cmd/dev help          this text
 
 It looks first for what the machine lacks, installs it with apt-get where it may
@@ -48,6 +49,8 @@ func dispatch(args []string) int {
 		return misusedOr(rest, 1, func() int { return takeShots(rest) })
 	case "package":
 		return misusedOr(rest, 1, func() int { return makePackages(rest) })
+	case "package-test":
+		return misusedOr(rest, 0, testPackages)
 	case "help", "-h", "-help", "--help":
 		fmt.Print(usage)
 		return 0

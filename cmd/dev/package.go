@@ -111,6 +111,17 @@ func whyNoPackages(lacking []need) string {
 	return without(lacking, append(needsOn(runtime.GOOS), packageNeeds...))
 }
 
+// testPackages is a command of its own, since release builds would take the test of
+// everything past what a person waits for.
+func testPackages() int {
+	lacking := provide(append(needsOn(runtime.GOOS), packageNeeds...), os.Stdout)
+	steps := []step{{name: "packages: made twice, unpacked, started, judged", cannot: whyNoPackages(lacking), do: checkPackages}}
+	if !summarise(runSteps(steps, inCI(), os.Stdout), os.Stdout) {
+		return 1
+	}
+	return 0
+}
+
 // checkPackages packs what lies here twice, with the flags everything else is built
 // with, since others would compile the window's C again for minutes; the two must be the
 // same, and the Debian package must do. Only the command line program, which has no C,

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/driver/software"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/dialogs"
@@ -277,7 +277,7 @@ func TestAQuoteIsTypedInEitherDirection(t *testing.T) {
 func TestPicturesAreSharpAtEveryScale(t *testing.T) {
 	h := open(t)
 	for _, scale := range []float32{1, 1.5, 2} {
-		h.win.Canvas().(test.WindowlessCanvas).SetScale(scale)
+		h.win.Canvas().(software.WindowlessCanvas).SetScale(scale)
 		h.pipeline.redraw()
 		h.Settle()
 		want := int(h.answer.Charts.Cost.Size().Width*scale + 0.5)

@@ -24,15 +24,13 @@ func times(a, b rat) rat         { return new(big.Rat).Mul(a, b) }
 func over(a, b rat) rat          { return new(big.Rat).Quo(a, b) }
 
 type second struct {
-	fault, warned           bool
-	used, left              rat
-	full, short             int
-	leftOver                rat
-	loaded, developed       int
-	spoiled                 rat // nil for none
-	good, perRoll, planned  rat // perRoll and planned nil for none
-	rolls                   map[int]rat
-	frame, ends, start, end rat
+	fault, warned          bool
+	used, left             rat
+	full, short            int
+	leftOver               rat
+	loaded, developed      int
+	spoiled                rat // nil for none
+	good, perRoll, planned rat // perRoll and planned nil for none
 }
 
 func frameOf(r *scenario.InHand) rat {

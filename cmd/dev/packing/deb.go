@@ -23,7 +23,7 @@ var debArchitectures = map[string]string{"amd64": "amd64", "arm64": "arm64", "38
 func (g *Goods) Deb(folder, arch string) (string, error) {
 	architecture, known := debArchitectures[arch]
 	if !known {
-		return "", fmt.Errorf("Debian has no name for the processor %s", arch)
+		return "", fmt.Errorf("no Debian name for the processor %s", arch)
 	}
 	depends, err := g.Depends()
 	if err != nil {

@@ -74,6 +74,8 @@ func (d *differ) table(from, to reflect.Value, at place) {
 			d.list(a, b, at.below(key))
 		case f.Type.Kind() == reflect.Pointer:
 			d.optional(key, a, b, at)
+		case f.Anonymous: // its keys are the table's own
+			d.table(a, b, at)
 		default:
 			d.table(a, b, at.below(key))
 		}

@@ -156,9 +156,9 @@ func everyTable() scenario.File {
 }
 
 func keyed(t *testing.T, table reflect.Value, key string) reflect.Value {
-	for i := range table.NumField() {
-		if table.Type().Field(i).Tag.Get("toml") == key {
-			return table.Field(i)
+	for _, f := range reflect.VisibleFields(table.Type()) {
+		if f.Tag.Get("toml") == key {
+			return table.FieldByIndex(f.Index)
 		}
 	}
 	t.Fatal("no field", key)
@@ -171,6 +171,8 @@ func alter(t *testing.T, v reflect.Value) {
 		*x = x.Add(decimal.New(1, 0))
 	case *scenario.Maybe:
 		*x = scenario.Maybe{Decimal: x.Add(decimal.New(1, 0)), Set: true}
+	case *scenario.MaybeWhole:
+		*x = scenario.MaybeWhole{Int: x.Int + 1, Set: true}
 	case *[12]scenario.Decimal:
 		x[11] = x[11].Add(decimal.New(1, 0))
 	case *scenario.Month:

@@ -18,7 +18,7 @@ func isScalar(t reflect.Type) bool {
 		return true
 	}
 	switch t {
-	case reflect.TypeFor[scenario.Decimal](), reflect.TypeFor[scenario.Maybe](), reflect.TypeFor[scenario.Month](), reflect.TypeFor[scenario.Date]():
+	case reflect.TypeFor[scenario.Decimal](), reflect.TypeFor[scenario.Maybe](), reflect.TypeFor[scenario.MaybeWhole](), reflect.TypeFor[scenario.Month](), reflect.TypeFor[scenario.Date]():
 		return true
 	}
 	return false
@@ -35,6 +35,11 @@ func spelt(v reflect.Value) string {
 			return ""
 		}
 		return number(x.Decimal)
+	case scenario.MaybeWhole:
+		if !x.Set {
+			return ""
+		}
+		return strconv.Itoa(x.Int)
 	case bool:
 		return map[bool]string{true: "yes", false: "no"}[x]
 	case fmt.Stringer:
@@ -91,6 +96,10 @@ var nouns = map[string]struct{ one, many string }{
 	"developing": {"a way to develop", "ways to develop"},
 	"offer":      {"a way to buy", "ways to buy"},
 	"range":      {"a range", "ranges"},
+	"reel":       {"a reel in hand", "reels in hand"},
+	"load":       {"a load", "loads"},
+	"result":     {"a result", "results"},
+	"recount":    {"a recount", "recounts"},
 }
 
 // shown is a value within a sentence.

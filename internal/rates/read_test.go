@@ -289,7 +289,7 @@ func FuzzReadZip(f *testing.F) {
 	f.Add("day.csv", "Date,USD,\n2025-05-09,1.1,\n", 30, byte(1))
 	f.Fuzz(func(t *testing.T, name, content string, at int, change byte) {
 		if strings.HasSuffix(name, "/") {
-			t.Skip("a folder holds no rates")
+			return // a folder holds no rates
 		}
 		z := []byte(zipped(name, content))
 		if at >= 0 {

@@ -7,6 +7,7 @@ import (
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/report"
+	"reelworth/internal/words"
 )
 
 func compareCommand() command {
@@ -22,7 +23,7 @@ func compareCommand() command {
 			{name: "format", value: "table|json|csv|markdown", help: "how to print it", first: "table",
 				set: oneOf("format", []string{"table", "json", "csv", "markdown"}, func(c *call) *string { return &c.format })},
 			{name: "ceiling", value: "PERCENT", help: "what a reel must save a roll at its highest price", first: "10", set: setCeiling},
-			localeFlag, todayFlag,
+			inFlag, localeFlag, todayFlag,
 		},
 		do: doCompare,
 	}
@@ -38,17 +39,28 @@ func doCompare(c call, s stage) int {
 	if status != statusFine {
 		return status
 	}
-	comparisons := make([]compare.Comparison, len(places))
-	for n, i := range places {
-		comparisons[n] = src.compare(i, c.today)
-		if c.format != "csv" {
-			lookAhead(&comparisons[n], c)
+	var comparisons []compare.Comparison
+	for _, i := range places {
+		home := src.compare(i, c.today)
+		comparison := &home
+		if c.market.in != "" {
+			factor, fault := compare.Into(src.File.Scenarios[i], src.faultsOf(i), c.market.in)
+			if fault != nil {
+				s.complain("reelworth-cli: %s", words.NoWayInto(comparison, c.market.in))
+				status = statusInput
+				continue
+			}
+			comparison = home.In(c.market.in, factor)
 		}
+		if c.format != "csv" {
+			lookAhead(comparison, c)
+		}
+		comparisons = append(comparisons, *comparison)
 	}
 	if err := write(s.out, c, comparisons); err != nil {
 		return statusCall // run says why
 	}
-	return src.report(s, reported(c, places))
+	return max(status, src.report(s, reported(c, places)))
 }
 
 // lookAhead adds what would change the answer.

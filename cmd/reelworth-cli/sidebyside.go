@@ -13,7 +13,7 @@ import (
 )
 
 // inFlag is the currency that results are shown in.
-var inFlag = flagSpec{name: "in", value: "CURRENCY", help: "show amounts in this currency as well",
+var inFlag = flagSpec{name: "in", value: "CURRENCY", help: "show amounts in this currency",
 	set: setPaidIn("in", func(c *call) *string { return &c.market.in })}
 
 func sideBySideCommand() command {

@@ -31,6 +31,13 @@ type CurvePoint struct{ At, Offer, Other exact.Fraction }
 // steps), at today's value, and on both sides of every break. It returns nil where the
 // input does not apply, or an offer is not there. Its only error is ctx's.
 func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Input, from, to exact.Fraction, points int) (*Curve, error) {
+	if c.home != nil {
+		if inHome(input) {
+			from, to = from.Quo(c.Shown.Factor), to.Quo(c.Shown.Factor)
+		}
+		curve, err := CurveOf(ctx, c.home, offer, other, input, from, to, points)
+		return c.Shown.curve(curve), err
+	}
 	r, err := rivalsOf(ctx, c, offer, other)
 	if err != nil {
 		return nil, err

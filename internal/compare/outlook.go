@@ -45,6 +45,10 @@ func (p *PairOutlook) Volume() *Flip { return flipOf(p.Flips, scenario.InputRoll
 // LookAhead finds what would change the answer of a comparison, price ceilings for the
 // percent given. Its only error is ctx's, when that is done before it is.
 func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Outlook, error) {
+	if c.home != nil {
+		o, err := LookAhead(ctx, c.home, percent)
+		return c.Shown.outlook(o), err
+	}
 	o := &Outlook{Offers: make([]OfferOutlook, len(c.Offers))}
 	outlays, err := outlaysOf(ctx, c)
 	if err != nil {
@@ -147,6 +151,10 @@ func (r *rivals) outlook(ctx context.Context) (*PairOutlook, error) {
 // PairFlips is what would change the verdict, nil when that is one-sided. It is quick
 // enough for every change of the scenario; its only error is ctx's.
 func PairFlips(ctx context.Context, c *Comparison) (*PairOutlook, error) {
+	if c.home != nil {
+		p, err := PairFlips(ctx, c.home)
+		return c.Shown.pair(p), err
+	}
 	r, err := rivalsOf(ctx, c, c.Verdict.Reel, c.Verdict.Boxed)
 	if r == nil || err != nil {
 		return nil, err

@@ -119,7 +119,7 @@ type listing struct {
 // notCompared are fields that say no number of their own: what was read, the quote a
 // step names by its index, sentences' ingredients, and the outlook, which Compare leaves
 // open. Receipts are checked apart.
-var notCompared = map[string]bool{"Scenario": true, "Warnings": true, "Outlook": true, "Receipt": true, "Quote": true, "Reel of Cut": true}
+var notCompared = map[string]bool{"Scenario": true, "Shown": true, "Warnings": true, "Outlook": true, "Receipt": true, "Quote": true, "Reel of Cut": true}
 
 func (l *listing) add(path string, v reflect.Value) {
 	switch x := v.Interface().(type) {

@@ -8,7 +8,7 @@ import (
 )
 
 // Comparison is everything the engine finds out about one scenario. Money is in the
-// home currency unless a comment says otherwise.
+// home currency, or the one it is Shown in, unless a comment says otherwise.
 type Comparison struct {
 	Scenario scenario.Scenario
 	Offers   []Offer // in the order of the file
@@ -17,6 +17,8 @@ type Comparison struct {
 	// Outlook is what would change the answer; nil until LookAhead or PairFlips was
 	// asked, which Compare does not do.
 	Outlook *Outlook
+	Shown   Shown       // the currency of the figures, where it is not the home one
+	home    *Comparison // that this one shows; nil on that itself
 }
 
 // Baseline is the offer the others are compared with; nil when it could not be

@@ -83,7 +83,7 @@ func (ch *costChart) segments(r *costRow) {
 		}
 		seg := Rect{math.Round(ch.x(from)), r.y, 0, ch.plan.height}
 		seg.W = math.Round(ch.x(to)) - seg.X
-		ch.segment(r, part, seg, ch.style.Locale.Number(v, digitsOf(ch.c.Scenario.Home)))
+		ch.segment(r, part, seg, ch.style.Locale.Number(v, digitsOf(ch.c.Currency())))
 	}
 }
 

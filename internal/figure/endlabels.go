@@ -50,7 +50,7 @@ func (ch *spendChart) total(f exact.Fraction) string {
 	}
 	places := 0
 	if most < 100 {
-		places = digitsOf(ch.c.Scenario.Home)
+		places = digitsOf(ch.c.Currency())
 	}
 	return ch.style.Locale.Number(f, places)
 }

@@ -176,7 +176,7 @@ func (ch *flipChart) lay(top, bottom float64) bool {
 	if room < 4 {
 		return false
 	}
-	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Scenario.Home), locale: ch.style.Locale}
+	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Currency()), locale: ch.style.Locale}
 	if high-low <= 0 {
 		high = low + float64(ticker.most)
 	}

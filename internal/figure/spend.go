@@ -104,7 +104,7 @@ func (ch *spendChart) lay(top, bottom float64) {
 		below += 14
 	}
 	room := bottom - top - below
-	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Scenario.Home), locale: ch.style.Locale}
+	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Currency()), locale: ch.style.Locale}
 	if high-low <= 0 {
 		high = float64(ticker.most)
 	}
@@ -230,7 +230,7 @@ func spendTable(c *compare.Comparison, s Style) Table {
 			t.Header = append(t.Header, o.Name, words.OrdersColumn)
 		}
 	}
-	digits := digitsOf(c.Scenario.Home)
+	digits := digitsOf(c.Currency())
 	for m := range c.Scenario.Months {
 		row := []string{words.MonthAndYear(&c.Scenario, m+1)}
 		for _, o := range computed {

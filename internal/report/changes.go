@@ -50,7 +50,7 @@ func (b builder) turns() section {
 
 // swings are how far each input moves what an offer saves, the furthest first.
 func (b builder) swings() section {
-	s := section{title: "What moves the saving, " + b.c.Scenario.Home + " saved with each input at its low and its high"}
+	s := section{title: "What moves the saving, " + b.c.Currency() + " saved with each input at its low and its high"}
 	base := b.c.Scenario.Baseline
 	for i := range b.c.Outlook.Offers {
 		o := &b.c.Outlook.Offers[i]
@@ -72,7 +72,7 @@ func (b builder) swings() section {
 
 // sizes are the best size of order of each offer.
 func (b builder) sizes() section {
-	s := section{title: "How many to order at once, " + b.c.Scenario.Home}
+	s := section{title: "How many to order at once, " + b.c.Currency()}
 	g := grid{head: []string{"", "at once", "landed each", "a roll", "why"}, texts: map[int]bool{4: true}}
 	for i := range b.c.Outlook.Offers {
 		for _, size := range b.c.Outlook.Offers[i].OrderSizes {

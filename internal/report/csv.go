@@ -23,7 +23,7 @@ var columns = []column{
 	{"scenario", "the scenario's name", func(c *compare.Comparison, _ int) string { return text(c.Scenario.Name) }},
 	{"offer", "the offer's name", func(c *compare.Comparison, i int) string { return text(c.Offers[i].Name) }},
 	{"kind", "reel or boxed", func(c *compare.Comparison, i int) string { return text(string(c.Offers[i].Kind)) }},
-	{"home", "the currency of all amounts below", func(c *compare.Comparison, _ int) string { return text(c.Scenario.Home) }},
+	{"home", "the home currency, which all amounts are in unless shown_in says another", func(c *compare.Comparison, _ int) string { return text(c.Scenario.Home) }},
 	{"is_baseline", "yes on the offer the others are compared with, else no", func(c *compare.Comparison, i int) string {
 		if c.Offers[i].Name == c.Scenario.Baseline {
 			return "yes"
@@ -79,6 +79,7 @@ var columns = []column{
 		return &month
 	}),
 	against("payback_rolls", "rolls after which the equipment is paid", func(a *compare.Against) *exact.Fraction { return a.PaybackRolls }),
+	{"shown_in", "the currency that the amounts are in; empty where it is the home one", func(c *compare.Comparison, _ int) string { return text(c.Shown.Currency) }},
 }
 
 // Columns are the columns of the CSV in their order.

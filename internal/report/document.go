@@ -46,6 +46,9 @@ func documentOf(c *compare.Comparison, l money.Locale) document {
 		d.under = append(d.under, h.Under)
 	}
 	d.under = append(d.under, words.LeftOut(c)...)
+	if text := words.ShownIn(c, l); text != "" {
+		d.under = append(d.under, text)
+	}
 	b := builder{c, l}
 	if len(b.computed()) > 0 {
 		d.sections = append([]section{b.rolls(), b.year()}, b.changes()...)
@@ -100,7 +103,7 @@ func (b builder) computed() []int {
 }
 
 // home is an amount in the home currency without its code, which stands above it.
-func (b builder) home(f exact.Fraction) string { return b.inCurrency(f, b.c.Scenario.Home) }
+func (b builder) home(f exact.Fraction) string { return b.inCurrency(f, b.c.Currency()) }
 
 // inCurrency is an amount to a currency's minor unit, without its code.
 func (b builder) inCurrency(f exact.Fraction, currency string) string {
@@ -164,9 +167,9 @@ func (b builder) year() section {
 		g.rows = append(g.rows, gridRow{cells: row})
 	}
 	months := b.c.Scenario.Months
-	title := fmt.Sprintf("The %d months, %s", months, b.c.Scenario.Home)
+	title := fmt.Sprintf("The %d months, %s", months, b.c.Currency())
 	if months == 12 {
-		title = "The year, " + b.c.Scenario.Home
+		title = "The year, " + b.c.Currency()
 	}
 	return section{title, []grid{g}}
 }
@@ -211,7 +214,7 @@ const monthsAbreast = 6
 // months is the spending so far at the end of each month, with the film orders placed
 // in it. Offers stand under their numbers.
 func (b builder) months() section {
-	s := section{title: fmt.Sprintf("Month by month, %s spent so far (and film orders placed)", b.c.Scenario.Home)}
+	s := section{title: fmt.Sprintf("Month by month, %s spent so far (and film orders placed)", b.c.Currency())}
 	all := b.computed()
 	for len(all) > 0 {
 		n := min(monthsAbreast, len(all))

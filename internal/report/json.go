@@ -66,6 +66,7 @@ func steersJSON(r rune) bool { return r != '\n' && steers(r) }
 type jsonComparison struct {
 	Scenario string        `json:"scenario"`
 	Home     string        `json:"home"`
+	ShownIn  string        `json:"shown_in,omitempty"`
 	Baseline string        `json:"baseline"`
 	Offers   []jsonOffer   `json:"offers"`
 	Verdict  jsonVerdict   `json:"verdict"`
@@ -211,6 +212,7 @@ func jsonOf(c *compare.Comparison) jsonComparison {
 	j := jsonComparison{
 		Scenario: c.Scenario.Name,
 		Home:     c.Scenario.Home,
+		ShownIn:  c.Shown.Currency,
 		Baseline: c.Scenario.Baseline,
 		Offers:   make([]jsonOffer, len(c.Offers)),
 		Verdict:  verdictOf(c),

@@ -2,8 +2,10 @@ package report
 
 import (
 	"bufio"
+	"fmt"
 	"io"
 	"strconv"
+	"strings"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -31,7 +33,7 @@ type (
 		In            *string             `json:"in"`
 		InReason      *string             `json:"in_reason"`
 		EvenMonth     *int                `json:"even_month"`
-		VolumeRanges  *struct{}           `json:"volume_ranges"`
+		VolumeRanges  []jsonRange         `json:"volume_ranges"`
 	}
 	jsonBest struct {
 		Name      string  `json:"name"`
@@ -67,6 +69,7 @@ func standingOf(e *sidebyside.Entry) *jsonStanding {
 		saving := number(a.Saving)
 		j.SavingPercent, j.Saving, j.SavingIn = numberOrNull(a.SavingPercent), &saving, numberOrNull(e.Into.Of(a.Saving))
 		j.EvenMonth = monthOrNull(a.EvenMonth)
+		j.VolumeRanges = rangesOf(e.Volumes(), "reel", "boxed")
 	}
 	return j
 }
@@ -134,7 +137,15 @@ func sideRow(e *sidebyside.Entry) []string {
 	}
 	return append(row,
 		e.Comparison.Scenario.Home, string(e.Comparison.Verdict.Kind), reel, maybe(reelTotal), boxed, maybe(boxedTotal),
-		maybe(percent), maybe(saving), e.Into.Currency, reason, into(reelTotal), into(boxedTotal), into(saving), month, "")
+		maybe(percent), maybe(saving), e.Into.Currency, reason, into(reelTotal), into(boxedTotal), into(saving), month, rangesText(e))
+}
+
+func rangesText(e *sidebyside.Entry) string {
+	var said []string
+	for _, r := range rangesOf(e.Volumes(), "reel", "boxed") {
+		said = append(said, fmt.Sprintf("%d-%d %s", r.From, r.To, r.Cheaper))
+	}
+	return strings.Join(said, "; ")
 }
 
 // SideBySideTable writes the scenarios to read in a terminal.

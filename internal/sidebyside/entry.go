@@ -59,6 +59,14 @@ func (e *Entry) Against() *compare.Against {
 	return e.Comparison.Verdict.Pair
 }
 
+// Volumes are who is cheaper at how many rolls a year, nil when one-sided or nothing is shot.
+func (e *Entry) Volumes() []compare.VolumeRange {
+	if e.Pair == nil {
+		return nil
+	}
+	return e.Pair.Volumes
+}
+
 // Into is how a scenario's home currency becomes the common one.
 type Into struct {
 	Currency string          // "" where none is asked for

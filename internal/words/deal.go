@@ -13,7 +13,7 @@ func Deal(c *compare.Comparison, d compare.Deal, a compare.DealAnswer, l money.L
 	if a.Fault != nil {
 		return []string{"Not computed: " + Reason(a.Fault, &d.Offer) + "."}
 	}
-	v := voice{&c.Scenario, l}
+	v := voice{s: &c.Scenario, l: l}
 	list := []string{fmt.Sprintf("%s a roll, with %s good; landed, %s.",
 		v.amount(a.CostOfRoll), v.counted(a.GoodRolls.Round(1), "roll"), v.amount(a.Landed))}
 	if a.Against == nil {

@@ -59,7 +59,7 @@ func PiecesHeader() []string { return []string{"piece", "how many", "mm each", "
 // Assumptions are the lines under an exported figure: what is shot, what is due at the
 // border, the rates used, each a sentence or more.
 func Assumptions(c *compare.Comparison, l money.Locale) []string {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	return []string{
 		join(v.shooting(), v.developing(c)),
 		v.border(c),
@@ -117,7 +117,7 @@ func (v voice) border(c *compare.Comparison) string {
 	if imported {
 		due := []string{v.due("Import tax", b.TaxPercent, b.TaxFreeUpTo), v.due("duty", b.DutyPercent, b.DutyFreeUpTo)}
 		if !b.HandlingFee.IsZero() {
-			due = append(due, "handling "+v.amount(exact.FromDecimal(b.HandlingFee)))
+			due = append(due, "handling "+v.amount(v.typed(b.HandlingFee)))
 		}
 		text = strings.Join(due, ", ") + "."
 	}
@@ -131,7 +131,7 @@ func (v voice) border(c *compare.Comparison) string {
 func (v voice) due(name string, percent, free scenario.Decimal) string {
 	text := name + " " + v.percent(exact.FromDecimal(percent))
 	if !free.IsZero() && !percent.IsZero() {
-		text += " above " + v.amount(exact.FromDecimal(free))
+		text += " above " + v.amount(v.typed(free))
 	}
 	return text
 }

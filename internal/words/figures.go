@@ -92,7 +92,7 @@ func CostTitle(c *compare.Comparison, l money.Locale) string {
 
 // CostUnder is the line under CostTitle: what is drawn.
 func CostUnder(c *compare.Comparison) string {
-	return fmt.Sprintf("%s per roll of %d", c.Scenario.Home, c.Scenario.RollExposures)
+	return fmt.Sprintf("%s per roll of %d", c.Currency(), c.Scenario.RollExposures)
 }
 
 // SpendTitle is the finding over the spending, without a full stop.
@@ -116,7 +116,7 @@ func SpendTitle(c *compare.Comparison, l money.Locale) string {
 
 // SpendUnder is the line under SpendTitle: what is drawn.
 func SpendUnder(c *compare.Comparison) string {
-	return c.Scenario.Home + " spent so far, month by month; dots are film orders"
+	return c.Currency() + " spent so far, month by month; dots are film orders"
 }
 
 // AheadFrom marks the month from which on the reel has cost less; the month counts
@@ -131,7 +131,7 @@ func AheadFrom(s *scenario.Scenario, month int) string {
 // LeftAtEnd says what a year's total leaves over, and the same where there is less
 // room; both "" when the rolls round to none.
 func LeftAtEnd(c *compare.Comparison, o *compare.Offer, l money.Locale) (text, short string) {
-	p := pair{voice: voice{&c.Scenario, l}}
+	p := pair{voice: voiceOf(c, l)}
 	over := p.rollsOver(o)
 	if over == "" {
 		return "", ""
@@ -158,13 +158,13 @@ func NoRoom(n int) string {
 
 // PartReadout says what one part of a roll comes to.
 func PartReadout(c *compare.Comparison, o *compare.Offer, part CostPart, l money.Locale) string {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	return fmt.Sprintf("%s: %s %s of %s a roll", o.Name, part.Name(), v.amount(part.Of(&o.PerRoll)), v.home(o.PerRoll.Total))
 }
 
 // RollReadout says what a roll costs.
 func RollReadout(c *compare.Comparison, o *compare.Offer, l money.Locale) string {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	return fmt.Sprintf("%s: %s a roll", o.Name, v.amount(o.PerRoll.Total))
 }
 
@@ -175,7 +175,7 @@ func FaultReadout(c *compare.Comparison, o *compare.Offer) string {
 
 // MonthReadout says what an offer has cost by a month, counted from 1, and in it.
 func MonthReadout(c *compare.Comparison, o *compare.Offer, month int, l money.Locale) string {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	text := fmt.Sprintf("%s, %s: %s so far, %s of it this month", o.Name, MonthName(v.s, month),
 		v.amount(o.Year.Cumulative[month-1]), v.home(o.Year.Cash[month-1]))
 	if n := ordersIn(o, month); n > 0 {
@@ -194,7 +194,7 @@ func ordersIn(o *compare.Offer, month int) int64 {
 // pairOf is the verdict's pair.
 func pairOf(c *compare.Comparison, l money.Locale) pair {
 	return pair{
-		voice: voice{&c.Scenario, l},
+		voice: voiceOf(c, l),
 		kind:  c.Verdict.Kind,
 		reel:  c.Find(c.Verdict.Reel),
 		boxed: c.Find(c.Verdict.Boxed),
@@ -211,7 +211,7 @@ func nothingTitle(c *compare.Comparison) string {
 
 // places are the digits of the home currency.
 func (v voice) places() int {
-	if n, ok := money.Digits(v.s.Home); ok {
+	if n, ok := money.Digits(v.shown()); ok {
 		return n
 	}
 	return 2
@@ -313,7 +313,7 @@ const (
 )
 
 // SpentByMonth heads the months of the table under the spending.
-func SpentByMonth(c *compare.Comparison) string { return c.Scenario.Home + " spent by the end of" }
+func SpentByMonth(c *compare.Comparison) string { return c.Currency() + " spent by the end of" }
 
 // MonthAndYear names month n of the scenario, counted from 1: "July 2027".
 func MonthAndYear(s *scenario.Scenario, n int) string {

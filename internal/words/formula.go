@@ -12,8 +12,11 @@ import (
 // Formula says how a line of the receipt came about, "" where there is nothing to say.
 // o is the computed offer the line belongs to, offer its fields.
 func Formula(line compare.Line, o *compare.Offer, offer scenario.Offer, s *scenario.Scenario, l money.Locale) string {
-	v := voice{s, l}
-	currency := s.Home
+	return voice{s: s, l: l}.formula(line, o, offer)
+}
+
+func (v voice) formula(line compare.Line, o *compare.Offer, offer scenario.Offer) string {
+	currency := v.shown()
 	if line.Billed {
 		currency = offer.Currency
 	}
@@ -38,7 +41,7 @@ func Formula(line compare.Line, o *compare.Offer, offer scenario.Offer, s *scena
 	case compare.OpWithin:
 		return fmt.Sprintf("film %s is within the free %s", of, limit)
 	case compare.OpSameCurrency:
-		return fmt.Sprintf("none, it is charged in %s", s.Home)
+		return fmt.Sprintf("none, it is charged in %s", v.s.Home)
 	case compare.OpConverted:
 		return v.route(o.Order.Route)
 	case compare.OpUndecided:

@@ -44,13 +44,13 @@ type Way struct {
 
 // WaysHead heads the table of the ways to buy.
 func WaysHead(c *compare.Comparison) []string {
-	home := c.Scenario.Home
+	home := c.Currency()
 	return []string{"", home + " a roll", "cash", "all counted", "saved, cash", "saved, all counted"}
 }
 
 // Ways are the computed ways to buy, in the order of the file.
 func Ways(c *compare.Comparison, l money.Locale) (ways []Way) {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	for i := range c.Offers {
 		o := &c.Offers[i]
 		if o.Fault != nil {
@@ -70,7 +70,7 @@ func Ways(c *compare.Comparison, l money.Locale) (ways []Way) {
 
 // AssumedInShort is what is shot, developed and due at the border, a sentence or two each.
 func AssumedInShort(c *compare.Comparison, l money.Locale) (said []string) {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	for _, text := range []string{v.shooting(), v.developing(c), v.border(c), v.hour()} {
 		if text != "" {
 			said = append(said, text)
@@ -96,7 +96,7 @@ func VolumeLines(c *compare.Comparison, p *compare.PairOutlook, l money.Locale) 
 
 // hour says what time is worth, where it is worth something.
 func (v voice) hour() string {
-	h := exact.FromDecimal(v.s.Loading.HourlyValue)
+	h := v.typed(v.s.Loading.HourlyValue)
 	if h.IsZero() {
 		return ""
 	}
@@ -105,7 +105,7 @@ func (v voice) hour() string {
 
 // RateLines are the quotes of a scenario, each with its day and source.
 func RateLines(c *compare.Comparison, l money.Locale) (said []string) {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	for _, r := range c.Scenario.Rates {
 		text := v.quote(r.One, r.Equals, r.In)
 		if r.Date != (scenario.Date{}) {

@@ -29,7 +29,7 @@ var headlines = map[compare.VerdictKind]func(pair) Headline{
 // Verdict is the headline of a comparison.
 func Verdict(c *compare.Comparison, l money.Locale) Headline {
 	p := pair{
-		voice: voice{&c.Scenario, l},
+		voice: voiceOf(c, l),
 		kind:  c.Verdict.Kind,
 		reel:  c.Find(c.Verdict.Reel),
 		boxed: c.Find(c.Verdict.Boxed),

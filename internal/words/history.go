@@ -13,7 +13,7 @@ import (
 // HistoryTitle is the finding about one offer over the days: "The reel was cheaper than
 // Marigold on 94 % of the days of the last 5 years; dearest in September 2022 at EUR 16.10".
 func HistoryTitle(h *history.History, offer string, l money.Locale) string {
-	v := voice{&h.Scenario, l}
+	v := voice{s: &h.Scenario, l: l}
 	o, base := h.Find(offer), h.Baseline()
 	switch {
 	case o == nil:

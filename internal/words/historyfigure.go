@@ -30,7 +30,7 @@ func DayReadout(h *history.History, o *history.Offer, i int, l money.Locale) str
 // TodayReadout is what is said of an offer today.
 func TodayReadout(h *history.History, o *history.Offer, l money.Locale) string {
 	return fmt.Sprintf("%s: %s a roll at today's rates; on four of five days from %s to %s", o.Name,
-		l.Amount(o.Today, h.Scenario.Home), voice{&h.Scenario, l}.home(o.P10), voice{&h.Scenario, l}.home(o.P90))
+		l.Amount(o.Today, h.Scenario.Home), voice{s: &h.Scenario, l: l}.home(o.P10), voice{s: &h.Scenario, l: l}.home(o.P90))
 }
 
 // YearOrMonth labels the first day of a year or a month: "2022", "Jan 2025", "Apr".
@@ -56,7 +56,7 @@ type Told struct {
 // HistoryTold is what is told of every offer, in the order it is told. Amounts are without
 // their currency.
 func HistoryTold(h *history.History, l money.Locale) []Told {
-	v := voice{&h.Scenario, l}
+	v := voice{s: &h.Scenario, l: l}
 	amount := func(of func(o *history.Offer) exact.Fraction) func(*history.Offer) string {
 		return func(o *history.Offer) string { return v.home(of(o)) }
 	}

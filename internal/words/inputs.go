@@ -18,13 +18,13 @@ type rivals struct {
 // InputName names an input in a table, for an offer held against another: "price of the
 // reel", "1 USD".
 func InputName(c *compare.Comparison, offer, other string, input scenario.Input) string {
-	return rivals{voice{&c.Scenario, ""}, offer, other}.name(input)
+	return rivals{voiceOf(c, ""), offer, other}.name(input)
 }
 
 // InputValue is an input's value with its unit: "USD 118.00", "4.2 %", "43",
 // "0.8875 EUR".
 func InputValue(c *compare.Comparison, offer, other string, input scenario.Input, x exact.Fraction, l money.Locale) string {
-	return rivals{voice{&c.Scenario, l}, offer, other}.value(input, x)
+	return rivals{voiceOf(c, l), offer, other}.value(input, x)
 }
 
 func (r rivals) name(input scenario.Input) string {
@@ -75,7 +75,7 @@ func (r rivals) currency(input scenario.Input) string {
 	of := r.offer
 	switch input {
 	case scenario.InputHourlyValue, scenario.InputOfferDeveloping, scenario.InputBaselineDeveloping:
-		return r.s.Home
+		return r.shown()
 	case scenario.InputBaselinePrice:
 		of = r.other
 	case scenario.InputOfferPrice, scenario.InputOfferShipping:

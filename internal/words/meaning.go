@@ -16,7 +16,8 @@ import (
 // or "rate[2].equals", where i counts for nothing. It is "" where the field says all itself, and for an offer
 // that could not be computed.
 func Meaning(key string, c *compare.Comparison, i int, l money.Locale) string {
-	if text, known := meaningForAll(key, voice{&c.Scenario, l}); known {
+	c = c.AtHome()
+	if text, known := meaningForAll(key, voiceOf(c, l)); known {
 		return text
 	}
 	in := inputs(c, i)
@@ -24,7 +25,7 @@ func Meaning(key string, c *compare.Comparison, i int, l money.Locale) string {
 	if !known || in == nil || c.Offers[i].Fault != nil {
 		return ""
 	}
-	return say(field{voice{&c.Scenario, l}, &c.Offers[i], in})
+	return say(field{voiceOf(c, l), &c.Offers[i], in})
 }
 
 // field is an offer whose fields are explained.

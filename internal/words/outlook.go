@@ -12,7 +12,7 @@ import (
 // Flips says what would turn an answer, the nearest first: one sentence for each side
 // of a flip. saving is what the offer saves against the other today.
 func Flips(c *compare.Comparison, offer, other string, saving exact.Fraction, flips []compare.Flip, l money.Locale) []string {
-	r := rivals{voice{&c.Scenario, l}, offer, other}
+	r := rivals{voiceOf(c, l), offer, other}
 	var list []string
 	for _, t := range compare.Turns(flips) {
 		list = append(list, r.turn(t, saving.Sign()))
@@ -140,7 +140,7 @@ func Turning(c *compare.Comparison, l money.Locale) string {
 		return ""
 	}
 	p := c.Outlook.Pair
-	r := rivals{voice{&c.Scenario, l}, p.Offer, p.Other}
+	r := rivals{voiceOf(c, l), p.Offer, p.Other}
 	text := ""
 	if v := p.Volume(); v != nil {
 		text = r.volume(v, p.Saving.Sign())
@@ -180,7 +180,7 @@ func Payback(s *scenario.Scenario, a *compare.Against, l money.Locale) string {
 	case a.PaybackRolls.Sign() <= 0:
 		return "There is no equipment to pay for."
 	}
-	text := "Equipment paid after " + voice{s, l}.rolls(*a.PaybackRolls)
+	text := "Equipment paid after " + voice{s: s, l: l}.rolls(*a.PaybackRolls)
 	if m := compare.MonthShot(s, *a.PaybackRolls); m > 0 {
 		text += ", in " + MonthAndYear(s, m) + " at this pace"
 	}
@@ -192,7 +192,7 @@ func Ceiling(c *compare.Comparison, offer string, ceiling *compare.Ceiling, l mo
 	if ceiling == nil {
 		return ""
 	}
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	return fmt.Sprintf("Up to %s %s still saves %s a roll.",
 		l.Amount(ceiling.Price, ceiling.Currency), Called(v.s, offer), v.percent(ceiling.SavingPercent))
 }

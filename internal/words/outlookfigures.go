@@ -40,7 +40,7 @@ type Flipping struct {
 
 // FlippingOf speaks about a curve of a comparison.
 func FlippingOf(c *compare.Comparison, curve *compare.Curve, l money.Locale) Flipping {
-	return Flipping{rivals{voice{&c.Scenario, l}, curve.Offer, curve.Other}, curve}
+	return Flipping{rivals{voiceOf(c, l), curve.Offer, curve.Other}, curve}
 }
 
 // NoCurve is the title where an input has no say in two offers.
@@ -68,7 +68,7 @@ func (f Flipping) Title(sign int) string {
 
 // Under is the line under the title: what is drawn.
 func (f Flipping) Under() string {
-	return fmt.Sprintf("%s of %s, all counted, against %s", f.r.s.Home, wholePeriod(f.r.s.Months), f.r.against(f.curve.Input))
+	return fmt.Sprintf("%s of %s, all counted, against %s", f.r.shown(), wholePeriod(f.r.s.Months), f.r.against(f.curve.Input))
 }
 
 // Unit is what the values of the input are in: "USD", "%", "rolls".
@@ -131,8 +131,8 @@ func (f Flipping) Readout(p compare.CurvePoint, beside int) string {
 
 // Header heads the table of both years over the input.
 func (f Flipping) Header() []string {
-	unit := ", " + f.r.s.Home + " before rounding"
-	return []string{f.r.measured(f.curve.Input), f.r.offer + unit, f.r.other + unit, f.r.s.Home + " saved"}
+	unit := ", " + f.r.shown() + " before rounding"
+	return []string{f.r.measured(f.curve.Input), f.r.offer + unit, f.r.other + unit, f.r.shown() + " saved"}
 }
 
 // Row is one point in the table.
@@ -207,7 +207,7 @@ type Swinging struct {
 
 // SwingingOf speaks about the swings of an offer of a comparison.
 func SwingingOf(c *compare.Comparison, offer string, swings []compare.Swing, l money.Locale) Swinging {
-	return Swinging{rivals{voice{&c.Scenario, l}, offer, c.Scenario.Baseline}, c, c.Find(offer), swings}
+	return Swinging{rivals{voiceOf(c, l), offer, c.Scenario.Baseline}, c, c.Find(offer), swings}
 }
 
 // Title is the finding, without a full stop.
@@ -266,13 +266,13 @@ func (s Swinging) Under() string {
 		return "Choose a way to buy that can be computed as the one compared with"
 	}
 	return fmt.Sprintf("%s saved by %s %s, all counted, each figure alone at both ends of its range",
-		s.r.s.Home, Called(s.r.s, s.r.offer), period(s.r.s.Months))
+		s.r.shown(), Called(s.r.s, s.r.offer), period(s.r.s.Months))
 }
 
 // Name names a row: "price of the reel, in USD"; what is in the home currency only says
 // what it is, as the line under the title names that.
 func (s Swinging) Name(w *compare.Swing) string {
-	if _, rate := w.Input.Quote(); !rate && s.r.unit(w.Input) == s.r.s.Home {
+	if _, rate := w.Input.Quote(); !rate && s.r.unit(w.Input) == s.r.shown() {
 		return s.r.name(w.Input)
 	}
 	return s.r.measured(w.Input)
@@ -327,7 +327,7 @@ func (s Swinging) comesTo(saving exact.Fraction) string {
 
 // Header heads the table of the swings.
 func (s Swinging) Header() []string {
-	saved := s.r.s.Home + " saved"
+	saved := s.r.shown() + " saved"
 	return []string{"figure", "today", "low", saved + " at low", "high", saved + " at high", "range"}
 }
 

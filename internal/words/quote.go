@@ -1,8 +1,10 @@
 package words
 
 import (
+	"fmt"
 	"strings"
 
+	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -37,4 +39,13 @@ func significant(f exact.Fraction) scenario.Decimal {
 		limit = limit.Quo(exact.Int(10))
 	}
 	return f.Decimal(places)
+}
+
+// ShownIn says which currency a comparison is shown in, and at which rate; "" at home.
+func ShownIn(c *compare.Comparison, l money.Locale) string {
+	if c.Currency() == c.Scenario.Home {
+		return ""
+	}
+	return fmt.Sprintf("Shown in %s at %s; what is worth it, and the notes, are of %s.", c.Shown.Currency,
+		RateReading(c.Scenario.Home, c.Shown.Factor, c.Shown.Currency, l), c.Scenario.Home)
 }

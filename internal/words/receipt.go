@@ -24,10 +24,10 @@ type ReceiptRow struct {
 // ReceiptColumns are the currencies over the two columns of amounts; seller is "" when
 // the offer is priced at home, so that one column does.
 func ReceiptColumns(c *compare.Comparison, i int) (seller, home string) {
-	if o := inputs(c, i); o != nil && o.Currency != c.Scenario.Home {
+	if o := inputs(c, i); o != nil && o.Currency != c.Currency() {
 		seller = o.Currency
 	}
-	return seller, c.Scenario.Home
+	return seller, c.Currency()
 }
 
 // Receipt is the landed cost of the offer at place i line by line, then what a roll
@@ -37,7 +37,7 @@ func Receipt(c *compare.Comparison, i int, l money.Locale) []ReceiptRow {
 	if in == nil || c.Offers[i].Fault != nil {
 		return nil
 	}
-	r := receipt{voice{&c.Scenario, l}, &c.Offers[i], in}
+	r := receipt{voiceOf(c, l), &c.Offers[i], in}
 	var rows []ReceiptRow
 	for _, line := range r.o.Order.Receipt {
 		if !r.idle(line) {
@@ -71,10 +71,10 @@ func (r receipt) row(line compare.Line) ReceiptRow {
 	row := ReceiptRow{
 		Label:  r.label(line.Kind),
 		Home:   r.home(line.Home),
-		How:    Formula(line, r.o, *r.in, r.s, r.l),
+		How:    r.formula(line, r.o, *r.in),
 		Strong: line.Kind == compare.LineCharged || line.Kind == compare.LineLanded,
 	}
-	if line.Billed && r.in.Currency != r.s.Home {
+	if line.Billed && r.in.Currency != r.shown() {
 		row.Seller = r.bare(line.Seller, r.in.Currency)
 	}
 	return row
@@ -150,7 +150,7 @@ func (r receipt) partRows() []ReceiptRow {
 		{r.loadingLabel(), p.Loading, r.howLoading()},
 		{"Equipment", p.Equipment, r.howEquipment()},
 		{"Developing", p.Developing, r.howDeveloping()},
-		{"Time", p.Time, r.amount(exact.FromDecimal(r.s.Loading.HourlyValue)) + " an hour"},
+		{"Time", p.Time, r.amount(r.typed(r.s.Loading.HourlyValue)) + " an hour"},
 	}
 	var rows []ReceiptRow
 	for _, part := range parts {
@@ -171,12 +171,12 @@ func (r receipt) loadingLabel() string {
 // howLoading says what loading one cassette costs, and for how many standard rolls.
 func (r receipt) howLoading() string {
 	l := &r.s.Loading
-	each := r.home(exact.FromDecimal(l.CassettePrice))
+	each := r.home(r.typed(l.CassettePrice))
 	if l.CassetteLoads > 1 {
 		each += fmt.Sprintf(" ÷ %d loads", l.CassetteLoads)
 	}
 	if !l.ConsumablesPerRoll.IsZero() {
-		each += " + " + r.home(exact.FromDecimal(l.ConsumablesPerRoll))
+		each += " + " + r.home(r.typed(l.ConsumablesPerRoll))
 	}
 	return each + " each" + r.stretched()
 }

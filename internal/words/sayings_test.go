@@ -74,7 +74,7 @@ func TestWhatTheOtherDevelopingDoes(t *testing.T) {
 	} {
 		c := year()
 		c.Verdict.Pair.Saving, c.Verdict.Pair.SavingDeveloping = num(test.saving), num(test.developing)
-		same(t, "share", warned{voice{&c.Scenario, "en"}, c, compare.Warning{}}.developingShare(), test.want)
+		same(t, "share", warned{voice{s: &c.Scenario, l: "en"}, c, compare.Warning{}}.developingShare(), test.want)
 	}
 }
 

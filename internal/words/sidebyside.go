@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strings"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
@@ -120,6 +121,22 @@ var sideColumns = []sideColumn{
 		return ""
 	}},
 	{"worth it", true, false, func(e *sidebyside.Entry, _ voice) string { return VerdictName(e.Comparison.Verdict.Kind) }},
+	{"by rolls a year", true, false, func(e *sidebyside.Entry, _ voice) string { return VolumesInShort(e.Volumes()) }},
+}
+
+// VolumesInShort says who is cheaper at how many rolls a year: "1–15 boxed, 16–430 the
+// reel".
+func VolumesInShort(ranges []compare.VolumeRange) string {
+	called := map[compare.Cheaper]string{compare.CheaperOffer: "the reel", compare.CheaperOther: "boxed", compare.CheaperEven: "about the same"}
+	var said []string
+	for _, r := range ranges {
+		span := fmt.Sprintf("%d–%d", r.From, r.To)
+		if r.From == r.To {
+			span = fmt.Sprint(r.From)
+		}
+		said = append(said, span+" "+called[r.Cheaper])
+	}
+	return strings.Join(said, ", ")
 }
 
 // VerdictName is a verdict in a word or two.
@@ -194,7 +211,7 @@ func SideBySideColumns(list []sidebyside.Entry) (heads []string, text map[int]bo
 
 // SideBySideRow is a scenario in the table; it must have been compared.
 func SideBySideRow(e *sidebyside.Entry, l money.Locale) []string {
-	v := voice{&e.Comparison.Scenario, l}
+	v := voice{s: &e.Comparison.Scenario, l: l}
 	var cells []string
 	for _, c := range columnsOf(e.Into.Currency) {
 		cells = append(cells, c.value(e, v))
@@ -209,6 +226,12 @@ func NotInto(e *sidebyside.Entry) string {
 		return text + ", and no day with both in the file of rates"
 	}
 	return text
+}
+
+// NoWayInto says that a comparison cannot be shown in a currency, and what would do.
+func NoWayInto(c *compare.Comparison, currency string) string {
+	return fmt.Sprintf("%s is not shown in %s: no rate between %s and %s in it; add one under Exchange rates",
+		c.Scenario.Name, currency, c.Scenario.Home, currency)
 }
 
 // SideBySideFault says why nothing can be said of a file or a scenario.

@@ -20,7 +20,7 @@ type Sizing struct {
 
 // SizingOf speaks about the sizes of an order of an offer of a comparison.
 func SizingOf(c *compare.Comparison, offer string, sizes []compare.OrderSize, l money.Locale) Sizing {
-	return Sizing{voice{&c.Scenario, l}, c, offer, c.Find(offer), sizes}
+	return Sizing{voiceOf(c, l), c, offer, c.Find(offer), sizes}
 }
 
 // Title is the finding, without a full stop.
@@ -94,7 +94,7 @@ func (s Sizing) TooLong(size *compare.OrderSize) bool {
 
 // Under is the line under the title: what is drawn.
 func (s Sizing) Under() string {
-	return fmt.Sprintf("%s per roll of %d from %s, by the %ss in one order", s.s.Home, s.s.RollExposures, Called(s.s, s.name), s.noun())
+	return fmt.Sprintf("%s per roll of %d from %s, by the %ss in one order", s.shown(), s.s.RollExposures, Called(s.s, s.name), s.noun())
 }
 
 // noun is one unit of the offer: "reel", "pack", "box".
@@ -151,7 +151,7 @@ func (s Sizing) Readout(size *compare.OrderSize) string {
 
 // Header heads the table of the sizes.
 func (s Sizing) Header() []string {
-	return []string{s.Units() + " in one order", s.s.Home + " " + s.Landed(), s.s.Home + " a roll", s.Months(), "best", "why"}
+	return []string{s.Units() + " in one order", s.shown() + " " + s.Landed(), s.shown() + " a roll", s.Months(), "best", "why"}
 }
 
 // Row is one size in the table.

@@ -25,7 +25,7 @@ var sizeReasons = map[compare.SizeReason]string{
 
 // SizeReason says why a size of order is the best, or why it is not.
 func SizeReason(c *compare.Comparison, size compare.OrderSize, l money.Locale) string {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	months := ""
 	if size.MonthsToShoot != nil {
 		months = v.plain(size.MonthsToShoot.Round(1), 1)

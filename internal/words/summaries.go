@@ -11,12 +11,12 @@ import (
 
 // ShootingSummary is a year's shooting in short: "43 rolls".
 func ShootingSummary(s *scenario.Scenario, l money.Locale) string {
-	return voice{s, l}.counted(yearShot(s), "roll")
+	return voice{s: s, l: l}.counted(yearShot(s), "roll")
 }
 
 // LoadingSummary is what cassettes cost, in short: "10 cassettes, 1.20 each".
 func LoadingSummary(s *scenario.Scenario, l money.Locale) string {
-	v := voice{s, l}
+	v := voice{s: s, l: l}
 	return fmt.Sprintf("%s, %s each", v.counted(exact.Int(int64(s.Loading.CassettePack)), "cassette"),
 		v.home(exact.FromDecimal(s.Loading.CassettePrice)))
 }
@@ -35,7 +35,7 @@ func DevelopingSummary(s *scenario.Scenario) string {
 
 // BorderSummary is what is due at the border, in short: "tax 23 %, duty over 150".
 func BorderSummary(s *scenario.Scenario, l money.Locale) string {
-	v := voice{s, l}
+	v := voice{s: s, l: l}
 	b := &s.Border
 	var parts []string
 	if !b.TaxPercent.IsZero() {
@@ -60,7 +60,7 @@ func RatesSummary(s *scenario.Scenario, l money.Locale) string {
 		return "none"
 	}
 	r := s.Rates[0]
-	text := voice{s, l}.quote(r.One, r.Equals, r.In)
+	text := voice{s: s, l: l}.quote(r.One, r.Equals, r.In)
 	if r.Date != (scenario.Date{}) {
 		text += ", " + dayOfYear(r.Date)
 	}

@@ -23,7 +23,7 @@ const nextShown = 4
 
 // Summarise is the summary of a comparison, made on a day.
 func Summarise(c *compare.Comparison, on scenario.Date, l money.Locale) Summary {
-	v := voice{&c.Scenario, l}
+	v := voiceOf(c, l)
 	s := Summary{Finding: c.Scenario.Name + ": " + Verdict(c, l).Text}
 	best := bestOfEach(c)
 	for _, o := range best {

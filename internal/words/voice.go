@@ -12,10 +12,31 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// voice speaks about one scenario in one locale.
+// voice speaks about one scenario in one locale. Its amounts are in the home currency, or
+// in the one that the comparison is shown in.
 type voice struct {
-	s *scenario.Scenario
-	l money.Locale
+	s  *scenario.Scenario
+	l  money.Locale
+	in compare.Shown
+}
+
+// voiceOf speaks about a comparison, in the currency it is shown in.
+func voiceOf(c *compare.Comparison, l money.Locale) voice { return voice{&c.Scenario, l, c.Shown} }
+
+// shown is the currency of the amounts.
+func (v voice) shown() string {
+	if v.in.Currency != "" {
+		return v.in.Currency
+	}
+	return v.s.Home
+}
+
+// typed is an amount that the scenario has, in the currency of the others.
+func (v voice) typed(d scenario.Decimal) exact.Fraction {
+	if v.in.Currency != "" {
+		return exact.FromDecimal(d).Mul(v.in.Factor)
+	}
+	return exact.FromDecimal(d)
 }
 
 // whole is an amount at home for a headline: "EUR 211".
@@ -23,13 +44,13 @@ func (v voice) whole(f exact.Fraction) string {
 	if v.tiny(f) {
 		return v.amount(f)
 	}
-	return v.l.Whole(f, v.s.Home)
+	return v.l.Whole(f, v.shown())
 }
 
 // bareWhole is whole without the currency: "211".
 func (v voice) bareWhole(f exact.Fraction) string {
 	if v.tiny(f) {
-		return v.bare(f, v.s.Home)
+		return v.bare(f, v.shown())
 	}
 	return v.l.Number(f, 0)
 }
@@ -40,7 +61,7 @@ func (v voice) tiny(f exact.Fraction) bool {
 }
 
 // amount is an amount at home to the minor unit: "EUR 30.62".
-func (v voice) amount(f exact.Fraction) string { return v.l.Amount(f, v.s.Home) }
+func (v voice) amount(f exact.Fraction) string { return v.l.Amount(f, v.shown()) }
 
 // bare is an amount to the minor unit without its currency: "30.62".
 func (v voice) bare(f exact.Fraction, currency string) string {
@@ -52,7 +73,7 @@ func (v voice) bare(f exact.Fraction, currency string) string {
 }
 
 // home is bare in the home currency.
-func (v voice) home(f exact.Fraction) string { return v.bare(f, v.s.Home) }
+func (v voice) home(f exact.Fraction) string { return v.bare(f, v.shown()) }
 
 // plain is a number with the decimals it has, at most most of them.
 func (v voice) plain(f exact.Fraction, most int) string {

@@ -24,13 +24,15 @@ var warnings = map[compare.WarningCode]func(warned) string{
 	compare.WarnPriceRiseStops:    warned.priceRiseStops,
 }
 
-// Warning is a warning in words. A code without words of its own reads as it stands.
+// Warning is a warning in words, in the home currency. A code without words of its own
+// reads as it stands.
 func Warning(w compare.Warning, c *compare.Comparison, l money.Locale) string {
 	say, known := warnings[w.Code]
 	if !known {
 		return string(w.Code)
 	}
-	text := say(warned{voice{&c.Scenario, l}, c, w})
+	c = c.AtHome()
+	text := say(warned{voiceOf(c, l), c, w})
 	if w.Offer == "" {
 		return text
 	}

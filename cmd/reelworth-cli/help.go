@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
 	"reelworth/internal/version"
@@ -13,7 +14,7 @@ func helpCommand() command {
 	return command{
 		name:  "help",
 		short: "explain a command: help compare",
-		long:  "Explain the program, one of its commands, or with \"help csv\" the columns of a CSV.",
+		long:  "Explain the program, one of its commands, or with \"help csv\" the columns of a CSV, with \"help file\" the keys\nof a scenario file.",
 	}
 }
 
@@ -27,6 +28,10 @@ func help(args []string, s stage) int {
 		fmt.Fprint(s.out, columnHelp())
 		return statusFine
 	}
+	if args[0] == "file" {
+		fmt.Fprint(s.out, keyHelp())
+		return statusFine
+	}
 	cmd, ok := commands[args[0]]
 	if !ok {
 		s.complain("reelworth-cli: there is no command %q to explain", args[0])
@@ -35,6 +40,12 @@ func help(args []string, s stage) int {
 	}
 	fmt.Fprint(s.out, cmd.help())
 	return statusFine
+}
+
+// keyHelp explains the keys of a scenario file.
+func keyHelp() string {
+	return "The keys of a scenario file, table by table; in brackets the unit, and what counts where a key is left out.\n" +
+		"Decimals are in quotation marks: \"14.80\".\n\n" + catalogue.Plaintext()
 }
 
 // columnHelp explains the columns of the CSV.

@@ -3,7 +3,6 @@ package scenario
 import (
 	"os"
 	"regexp"
-	"strings"
 	"testing"
 )
 
@@ -23,18 +22,5 @@ func TestTheFileInTheReadmeIsSound(t *testing.T) {
 	}
 	if len(file.Scenarios) != 1 || len(file.Scenarios[0].Offers) != 2 {
 		t.Errorf("it should hold one scenario of two offers: %+v", file.Scenarios)
-	}
-}
-
-// Every key of the file has its line in the README's table.
-func TestTheReadmeNamesEveryKey(t *testing.T) {
-	readme, err := os.ReadFile("../../README.md")
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, field := range Fields() {
-		if !strings.Contains(string(readme), "`"+field.Key+"`") {
-			t.Errorf("the README does not name %s of %q; add it to the table of keys", field.Key, field.Table)
-		}
 	}
 }

@@ -2,9 +2,9 @@ package words
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/compare"
 	"reelworth/internal/scenario"
 )
@@ -59,72 +59,30 @@ func mend(key string, in *scenario.Offer) string {
 	return fmt.Sprintf("Mend %s.", FieldName(key, in))
 }
 
-// indexes are the "[2]" of a path.
-var indexes = regexp.MustCompile(`\[\d+\]`)
-
 // FieldName is what a field of an offer, or one it depends on, is called in the form.
 // The key is as in the file, with or without the table it stands in; a key without a
 // name of its own reads as it stands.
 func FieldName(key string, in *scenario.Offer) string {
-	key = indexes.ReplaceAllString(key, "")
-	for _, table := range []string{"scenario.", "offer."} {
-		key = strings.TrimPrefix(key, table)
+	plain := strings.TrimPrefix(catalogue.Plain(key), "offer.")
+	if e, ok := catalogue.Of("offer." + plain); ok {
+		return capital(strings.ReplaceAll(e.Label, "{unit}", unitName(in)))
 	}
-	if name, ok := fieldNames[key]; ok {
-		return capital(strings.ReplaceAll(name, "{unit}", unitName(in)))
+	if section := catalogue.Section(plain); section != "" {
+		return section
 	}
-	table, rest, nested := strings.Cut(key, ".")
-	if section, ok := fieldNames[table]; nested && ok {
-		return spaced(rest) + " under " + section
+	table, _, nested := strings.Cut(plain, ".")
+	section := catalogue.Section(table)
+	switch e, ok := catalogue.Of(plain); {
+	case ok && strings.Contains(plain, ".equipment."):
+		return capital(e.Label) + " of equipment under " + section
+	case ok && nested && section != "":
+		return capital(e.Label) + " under " + section
+	case ok:
+		return e.Label
 	}
-	return spaced(key)
+	return spaced(plain)
 }
 
 func spaced(key string) string {
 	return strings.NewReplacer("_", " ", ".", " ").Replace(key)
-}
-
-// fieldNames are the fields and sections by key; {unit} is a reel, a roll or a pack.
-var fieldNames = map[string]string{
-	"name":                  "Name",
-	"kind":                  "Kind",
-	"seller":                "Seller",
-	"currency":              "Currency",
-	"price":                 "Price of a {unit}",
-	"units":                 "{unit}s per order",
-	"on_hand":               "Already there",
-	"discount_percent":      "Discount",
-	"shipping":              "Shipping",
-	"shipping_each_extra":   "Shipping, each further {unit}",
-	"free_shipping_from":    "Free shipping from",
-	"sales_tax_percent":     "Sales tax",
-	"sales_tax_on_shipping": "Sales tax on shipping",
-	"import":                "Import tax",
-	"card_fee_percent":      "Card fee",
-	"price_rise_percent":    "Price rises a year",
-	"keeps_months":          "Keeps",
-	"developing":            "Developing",
-	"reel":                  "The reel",
-	"reel.length":           "Length",
-	"reel.length_unit":      "Length",
-	"reel.pitch":            "Perforation",
-	"reel.exposures":        "Exposures in each",
-	"reel.leader_mm":        "Leader",
-	"reel.trailer_mm":       "Trailer",
-	"reel.fogged_mm":        "Fogged end",
-	"reel.start_waste_mm":   "Lost at the start",
-	"reel.end_waste_mm":     "Lost at the end",
-	"reel.test_exposures":   "Test exposures",
-	"reel.short_roll_from":  "Short roll from",
-	"reel.spoiled_percent":  "Lost to faults",
-	"reel.remjet":           "Remjet backing",
-	"boxed":                 "The pack",
-	"boxed.rolls_per_pack":  "Rolls in a pack",
-	"boxed.exposures":       "Exposures in each",
-	"boxed.spoiled_percent": "Lost to faults",
-	"shooting":              "The year's shooting",
-	"rolls_per_month":       "The year's shooting",
-	"loading":               "Loading",
-	"border":                "At the border",
-	"rate":                  "Exchange rates",
 }

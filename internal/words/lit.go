@@ -1,11 +1,15 @@
 package words
 
-import "strings"
+import (
+	"strings"
+
+	"reelworth/internal/catalogue"
+)
 
 // PartOf is the part of a roll's cost that a field of the scenario moves, "" for one
 // that moves several or none. The key is as in the file: "offer[3].shipping".
 func PartOf(key string) CostPart {
-	table, name, _ := strings.Cut(indexes.ReplaceAllString(key, ""), ".")
+	table, name, _ := strings.Cut(catalogue.Plain(key), ".")
 	switch table {
 	case "border":
 		if name == "handling_fee" {

@@ -106,9 +106,9 @@ func TestLeftOut(t *testing.T) {
 		{"a field is wrong", compare.Fault{Code: compare.FaultInput, Key: "shipping", Why: below},
 			"Without the reel: Shipping: -3 is below 0."},
 		{"a field of the whole scenario", compare.Fault{Code: compare.FaultInput, Key: "first_month", Why: missing},
-			"Without the reel: first month is missing."},
+			"Without the reel: First month is missing."},
 		{"a field of the loading", compare.Fault{Code: compare.FaultInput, Key: "loading.equipment[1].price", Why: below},
-			"Without the reel: equipment price under Loading: -3 is below 0."},
+			"Without the reel: Price of equipment under Loading: -3 is below 0."},
 		{"no key", compare.Fault{Code: compare.FaultInput, Why: below},
 			"Without the reel: -3 is below 0. Mend its fields."},
 	} {

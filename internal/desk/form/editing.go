@@ -3,6 +3,7 @@ package form
 import (
 	"strings"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
@@ -94,7 +95,8 @@ func (c *Column) Enter(f *Field, in bool) {
 		c.inside = f
 		now.BeginField()
 		c.reveal(f)
-		c.help.say(words.FieldHelp(f.Key))
+		e, _ := catalogue.Of(f.Key)
+		c.help.say(e.Help)
 	} else if c.inside == f {
 		c.inside = nil
 		c.help.say("")

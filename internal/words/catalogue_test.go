@@ -1,22 +1,24 @@
 package words
 
 import (
-	"maps"
 	"regexp"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/scenario"
 )
 
-// yearlyRolls is a field of the window that no file has.
-const yearlyRolls = "shooting.rolls_a_year"
+func help(key string) string {
+	e, _ := catalogue.Of(key)
+	return e.Help
+}
 
 // helped are the keys of all fields that need help, without indexes: all of the file
 // but its version, and the yearly rolls.
 func helped() map[string]scenario.Field {
-	keys := map[string]scenario.Field{yearlyRolls: {}}
+	keys := map[string]scenario.Field{catalogue.RollsAYear: {}}
 	for _, f := range scenario.Fields() {
 		if f.Table == "" {
 			continue
@@ -34,7 +36,7 @@ func TestEveryFieldHasHelpThatFitsItsStrip(t *testing.T) {
 	}
 	said := map[string]string{}
 	for key := range helped() {
-		text := FieldHelp(key)
+		text := help(key)
 		if text == "" {
 			t.Errorf("%s has no help", key)
 			continue
@@ -42,7 +44,7 @@ func TestEveryFieldHasHelpThatFitsItsStrip(t *testing.T) {
 		if n := utf8.RuneCountInString(text); n > most {
 			t.Errorf("%s: %d characters, at most %d: %s", key, n, most, text)
 		}
-		if asOffered := FieldHelp("offer." + key); strings.HasPrefix(key, "reel.") && text == asOffered {
+		if asOffered := help("offer." + key); strings.HasPrefix(key, "reel.") && text == asOffered {
 			continue // a reel in hand is cut as one that is offered
 		}
 		if other, twice := said[text]; twice {
@@ -50,17 +52,6 @@ func TestEveryFieldHasHelpThatFitsItsStrip(t *testing.T) {
 		}
 		said[text] = key
 		plainlySaid(t, key, text)
-	}
-}
-
-func TestNoHelpIsForAFieldThatIsGone(t *testing.T) {
-	fields := helped()
-	helps := maps.Clone(fieldHelps)
-	maps.Copy(helps, reelHelps)
-	for key := range helps {
-		if _, there := fields[key]; !there {
-			t.Errorf("%s is no field", key)
-		}
 	}
 }
 
@@ -74,17 +65,17 @@ func TestHelpDoesNotGoByIndexes(t *testing.T) {
 		"developing[2].chemistry_keeps_months": "developing.chemistry_keeps_months",
 		"rate[1].equals":                       "rate.equals",
 	} {
-		if FieldHelp(without) == "" {
+		if help(without) == "" {
 			t.Errorf("%s has no help", without)
 		}
-		same(t, with, FieldHelp(with), FieldHelp(without))
+		same(t, with, help(with), help(without))
 	}
 }
 
 func TestUnknownFieldsHaveNoHelp(t *testing.T) {
 	for _, key := range []string{"", "schema", "offer", "offer[1]", "offer[x].price", "offer[].price", "offer[1]price",
 		"price", "reel.leader", "offer.reel", "Months", " months", "[1]"} {
-		same(t, key, FieldHelp(key), "")
+		same(t, key, help(key), "")
 	}
 }
 
@@ -94,10 +85,10 @@ func TestHelpNamesTheFiguresOfTheFile(t *testing.T) {
 	fields := helped()
 	for _, key := range []string{"months", "roll_exposures", "offer.reel.leader_mm", "offer.reel.trailer_mm", "offer.reel.fogged_mm",
 		"offer.reel.start_waste_mm", "offer.reel.end_waste_mm", "offer.reel.short_roll_from"} {
-		names(t, key, FieldHelp(key), fields[key].Default)
+		names(t, key, help(key), fields[key].Default)
 	}
-	names(t, "months", FieldHelp("months"), fields["months"].Rule.Min.String())
-	names(t, "months", FieldHelp("months"), fields["months"].Rule.Max.String())
+	names(t, "months", help("months"), fields["months"].Rule.Min.String())
+	names(t, "months", help("months"), fields["months"].Rule.Max.String())
 }
 
 // names complains where text does not have the number by itself.
@@ -121,7 +112,7 @@ func TestHelpExplainsTheWordsOfTheTrade(t *testing.T) {
 		"offer.keeps_months":                "used share, what is",
 		"offer.price_rise_percent":          "Price rise is",
 		"offer.on_hand":                     "on hand already",
-		"offer.import":                      "Prepaid import is",
+		"offer.import":                      "collected by the seller",
 		"border.duty_percent":               "Duty is",
 		"border.duty_free_up_to":            "free limit: ",
 		"border.tax_percent":                "Import tax is",
@@ -135,8 +126,8 @@ func TestHelpExplainsTheWordsOfTheTrade(t *testing.T) {
 		"developing.chemistry_rolls":        "Chemistry rolls are",
 		"developing.chemistry_keeps_months": "keeps",
 	} {
-		if !strings.Contains(FieldHelp(key), word) {
-			t.Errorf("%s does not explain its word (%q): %s", key, word, FieldHelp(key))
+		if !strings.Contains(help(key), word) {
+			t.Errorf("%s does not explain its word (%q): %s", key, word, help(key))
 		}
 	}
 }
@@ -154,8 +145,8 @@ func TestHelpCautionsWhereItBelongs(t *testing.T) {
 			want[key] = true
 		}
 		for key := range helped() {
-			if got := strings.Contains(FieldHelp(key), caution); got != want[key] {
-				t.Errorf("%s: %q is said: %v, want %v: %s", key, caution, got, want[key], FieldHelp(key))
+			if got := strings.Contains(help(key), caution); got != want[key] {
+				t.Errorf("%s: %q is said: %v, want %v: %s", key, caution, got, want[key], help(key))
 			}
 		}
 	}

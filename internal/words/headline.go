@@ -12,7 +12,8 @@ import (
 // Headline is the answer in words.
 type Headline struct {
 	Text   string
-	Strong string // the part of Text to set in colour, "" if none
+	Strong string // the amount within Text, "" if none
+	Saves  bool   // Strong is saved, so that it may have the colour of a saving
 	Under  string // what stands below it, smaller; "" if nothing
 }
 
@@ -69,6 +70,7 @@ func (p pair) buyReel() Headline {
 	return Headline{
 		Text:   join(text+".", p.ahead()),
 		Strong: strong,
+		Saves:  p.held.SavingCash.Sign() > 0,
 		Under:  join(p.allCounted(), p.paid()),
 	}
 }

@@ -214,6 +214,9 @@ func TestHeadline(t *testing.T) {
 			same(t, "headline", h.Text, test.text)
 			same(t, "coloured", h.Strong, test.strong)
 			same(t, "under it", h.Under, test.under)
+			if saves := strings.Contains(h.Text, " saves "+h.Strong) && h.Strong != ""; h.Saves != saves {
+				t.Errorf("%q has the colour of a saving: %v", h.Strong, h.Saves)
+			}
 			if !strings.Contains(h.Text, h.Strong) {
 				t.Errorf("what is coloured, %q, is no part of %q", h.Strong, h.Text)
 			}

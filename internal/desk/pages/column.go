@@ -84,10 +84,10 @@ func (a *Column) Say(c *compare.Comparison) {
 	a.Under.Set(kit.Span{Text: h.Under, Color: kit.Muted})
 }
 
-// strong splits the headline so that the amount can have its colour.
+// strong splits the headline so that a saving can have its colour.
 func strong(h words.Headline) []kit.Span {
 	before, after, found := strings.Cut(h.Text, h.Strong)
-	if h.Strong == "" || !found {
+	if !h.Saves || !found {
 		return []kit.Span{{Text: h.Text, Bold: true}}
 	}
 	return []kit.Span{{Text: before, Bold: true}, {Text: h.Strong, Bold: true, Color: kit.Good}, {Text: after, Bold: true}}

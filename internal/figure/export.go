@@ -21,6 +21,7 @@ const (
 	FigureFlip   = "flip"
 	FigureSwings = "swings"
 	FigureSizes  = "order-size"
+	FigureCuts   = "cut-sizes"
 	// This is of a history, and this of scenarios beside each other.
 	FigureHistory    = "history"
 	FigureSideBySide = "side-by-side"
@@ -32,8 +33,8 @@ func Formats() []string { return []string{"png", "svg", "pdf"} }
 // Figures are the figures an Export can be of that are drawn from a comparison alone.
 func Figures() []string { return []string{FigureCost, FigureSpend} }
 
-// OutlookFigures are those that need a Curve, Swings or Sizes beside it.
-func OutlookFigures() []string { return []string{FigureFlip, FigureSwings, FigureSizes} }
+// OutlookFigures are those that need a Curve, Swings, Sizes or Cuts beside it.
+func OutlookFigures() []string { return []string{FigureFlip, FigureSwings, FigureSizes, FigureCuts} }
 
 // The size of an export in pixels at 1× where it says none.
 const exportWidth, exportHeight = 960, 600
@@ -49,6 +50,7 @@ type Export struct {
 	Curve      *compare.Curve      // of a FigureFlip
 	Swings     []compare.Swing     // of the chosen offer, for a FigureSwings
 	Sizes      []compare.OrderSize // of the chosen offer, for a FigureSizes
+	Cuts       []compare.CutSize   // of the chosen offer, for a FigureCuts
 	Style      Style
 	Date       scenario.Date // of the date line; unset says none
 	Scale      float64       // of a PNG; 0 is 1
@@ -146,6 +148,9 @@ func (e Export) comparisonFinding() (f finding, ok bool) {
 		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	case FigureSizes:
 		f := sizesOf(c, e.Chosen, e.Sizes, e.Style)
+		return finding{title: f.title, under: f.under, draw: f.draw}, true
+	case FigureCuts:
+		f := cutsOf(c, e.Chosen, e.Cuts, e.Style)
 		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	}
 	return f, false

@@ -31,6 +31,9 @@ func (e *Export) Foresee(ctx context.Context, input compare.Input, up bool) erro
 	case FigureSizes:
 		e.Sizes = c.Outlook.Of(e.Chosen).OrderSizes
 		return orNothing(len(e.Sizes))
+	case FigureCuts:
+		e.Cuts = c.Outlook.Of(e.Chosen).CutSizes
+		return orNothing(len(e.Cuts))
 	case FigureSwings:
 		e.Swings, e.Chosen = s.Swings, s.Offer
 		return orNothing(len(e.Swings))

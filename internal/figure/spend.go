@@ -137,7 +137,7 @@ func (s *sheet) amountLines(r Rect, along axis, ticks []tick, py func(float64) f
 	for _, tick := range ticks {
 		y := py(tick.value)
 		s.hairline(r.X, r.right(), y, t.Rule)
-		if box := textBox(smallFace, r.X-7-smallFace.width(tick.label), y+4, tick.label, t.Muted); s.clear(box.Rect) {
+		if box := textBox(smallFace, r.X-7-smallFace.width(tick.label), y+4, tick.label, t.Muted); box.Rect.X >= 0 && s.clear(box.Rect) {
 			s.texts = append(s.texts, box)
 		}
 	}

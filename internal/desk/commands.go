@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
-	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -139,25 +138,6 @@ func (c commands) help() *fyne.Menu {
 		c.add("Cautions", "", 0, tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)),
 		c.add("About Reelworth", "", 0, tell("Reelworth", words.About)),
 	)
-}
-
-// undo takes the last change back; inside a field, first what was typed since it was
-// entered.
-func (d *Desk) undo() {
-	if box, ok := d.win.Canvas().Focused().(*kit.Entry); ok && box.Text != box.Before {
-		box.SetText(box.Before)
-		box.SelectAll()
-		return
-	}
-	if d.session.Undo() {
-		d.rebuild()
-	}
-}
-
-func (d *Desk) redo() {
-	if d.session.Redo() {
-		d.rebuild()
-	}
 }
 
 // addOffer adds a way to buy and enters its form.

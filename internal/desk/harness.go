@@ -107,6 +107,18 @@ func (h *Harness) Type(key, text string) bool {
 	return false
 }
 
+// Pick chooses in the field with that key, as its list does.
+func (h *Harness) Pick(key, value string) bool {
+	for _, f := range h.form.Fields() {
+		if p, ok := f.Input.(*kit.Picker); ok && f.Key == key {
+			p.Choose(value)
+			h.Settle()
+			return true
+		}
+	}
+	return false
+}
+
 // Deal opens the panel for something offered at a price.
 func (h *Harness) Deal(price string) {
 	h.asker.AskDeal()

@@ -78,14 +78,9 @@ func (h *Harness) field(t *testing.T, key string) FieldView {
 // pick chooses in a picker, as its list does.
 func (h *Harness) pick(t *testing.T, key, value string) {
 	t.Helper()
-	for _, f := range h.form.Fields() {
-		if f.Key == key {
-			f.Input.(*kit.Picker).Choose(value)
-			h.Settle()
-			return
-		}
+	if !h.Pick(key, value) {
+		t.Fatalf("there is no choice %s", key)
 	}
-	t.Fatalf("there is no choice %s", key)
 }
 
 // press taps the button of the dialog that is open.

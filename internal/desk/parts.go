@@ -45,6 +45,7 @@ func (w asOffers) SwitchTo(name string) {
 type asPages struct{ d *Desk }
 
 func (w asPages) LookAtFlip(k answer.FlipKey) { w.d.pipeline.lookAtFlip(k) }
+func (w asPages) Mend()                       { w.d.mend() }
 func (w asPages) AskRange()                   { w.d.asker.AskRange() }
 func (w asPages) Order(offer string, units int) {
 	w.d.change(func(s *session.Session) { s.Order(offer, units) })

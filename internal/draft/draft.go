@@ -111,6 +111,22 @@ func (d *Draft) UndoName() string {
 	return d.steps[d.at-1].name
 }
 
+// UndoField is the field that Undo would take back, "" for a change of more than one.
+func (d *Draft) UndoField() string {
+	if d.at == 0 {
+		return ""
+	}
+	return d.steps[d.at-1].field
+}
+
+// RedoField is the field that Redo would change again, likewise.
+func (d *Draft) RedoField() string {
+	if d.at == len(d.steps) {
+		return ""
+	}
+	return d.steps[d.at].field
+}
+
 // RedoName is what Redo would make again, "" for nothing.
 func (d *Draft) RedoName() string {
 	if d.at == len(d.steps) {

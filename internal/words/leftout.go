@@ -20,6 +20,21 @@ func LeftOut(c *compare.Comparison) []string {
 	return said
 }
 
+// MendLink is what the link says that leads to what is to be mended: what a field holds and
+// cannot be taken, or why the first offer is left out. c may be nil.
+func MendLink(c *compare.Comparison, withheld bool) string {
+	if c != nil && !withheld {
+		for i := range c.Offers {
+			if f := c.Offers[i].Fault; f != nil && f.Why.Code == scenario.NoRate {
+				return "Add the rate"
+			} else if f != nil {
+				break
+			}
+		}
+	}
+	return "Show it"
+}
+
 // leftOutReason is why the offer at place i is left out, and what would do.
 func leftOutReason(c *compare.Comparison, i int) string {
 	f, in := c.Offers[i].Fault, inputs(c, i)

@@ -13,7 +13,7 @@ import (
 // QuoteMeaning is what stands beside a quote: the day it is of, and the other
 // direction: "20 Nov 2026, 1.1268 USD a EUR". "" for a quote that says nothing yet.
 func QuoteMeaning(s *scenario.Scenario, i int, l money.Locale) string {
-	if i >= len(s.Rates) {
+	if i < 0 || i >= len(s.Rates) {
 		return ""
 	}
 	r := s.Rates[i]

@@ -1,8 +1,6 @@
 package form
 
 import (
-	"fmt"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -35,6 +33,7 @@ type Column struct {
 	canvas  fyne.Canvas
 	win     Window
 	inside  *Field // the one that has the focus, nil for none
+	further string // the currency that a rate may be added for
 }
 
 // NewColumn is a column without a form yet.
@@ -51,8 +50,9 @@ func (c *Column) Build() {
 	focused, folds := c.focusedKey(), c.form.openFolds()
 	c.inside = nil
 	now := c.win.Session()
+	now.EndField() // the old form's field is left without a word
 	s := now.Current()
-	c.form = forms{c, c.win.Today()}.build(&s, now.Chosen)
+	c.form = forms{c, c.win.Today(), &c.further}.build(&s, now.Chosen)
 	if focused != "" {
 		c.canvas.Unfocus() // the old form's field must not go on taking keys
 	}
@@ -110,9 +110,8 @@ func (c *Column) Explain(notes []string, meaning func(key string) string) {
 	}
 	s, l := c.win.Session().Current(), c.win.Locale()
 	c.form.explain(func(key string) string {
-		var quote int
-		if n, _ := fmt.Sscanf(key, "rate[%d]", &quote); n == 1 {
-			return words.QuoteMeaning(&s, quote-1, l)
+		if i, ok := quoteMeant(&s, key); ok {
+			return words.QuoteMeaning(&s, i, l)
 		}
 		return meaning(key)
 	})
@@ -131,6 +130,14 @@ func (c *Column) Withheld() []string {
 		names = append(names, f.Name)
 	}
 	return names
+}
+
+// FirstWithheld is the key of the first of them, "" for none.
+func (c *Column) FirstWithheld() string {
+	for _, f := range c.form.withheld() {
+		return f.Key
+	}
+	return ""
 }
 
 // field is the field of a key, nil where there is none.
@@ -156,6 +163,21 @@ func (c *Column) focusOn(key string) {
 	if f := c.field(key); f != nil {
 		c.canvas.Focus(f.Focus)
 	}
+}
+
+// Has says whether the form has a field.
+func (c *Column) Has(key string) bool { return c.field(key) != nil }
+
+// GoTo enters a field, unfolding the group it stands in.
+func (c *Column) GoTo(key string) {
+	f := c.field(key)
+	if f == nil {
+		return
+	}
+	if c.form.unfoldFor(f) {
+		c.lay()
+	}
+	c.canvas.Focus(f.Focus)
 }
 
 // First is where the focus enters the form, nil where it has no field.

@@ -22,7 +22,11 @@ func (c *Column) Edit(f *Field, text string) {
 	before := now.Base()
 	next := before.Clone()
 	err := f.set(&next, text, l)
-	if q := whichNumber(f, err); q != nil {
+	q := whichNumber(f, err)
+	if q == nil && err == nil && f.instead != nil {
+		q = f.instead(&next)
+	}
+	if q != nil {
 		f.ask(q)
 		c.withhold(f, text, before)
 		return
@@ -109,6 +113,22 @@ func (c *Column) Enter(f *Field, in bool) {
 	}
 	s := now.Current()
 	f.show(&s, c.win.Locale())
+}
+
+// Revert puts what the field under the cursor began with in the place of what was typed
+// and could not be taken; it says whether there was such.
+func (c *Column) Revert() bool {
+	f := c.inside
+	if f == nil || f.Problem == "" {
+		return false
+	}
+	box, ok := f.Input.(*kit.TextBox)
+	if !ok || box.Entry.Text == box.Entry.Before {
+		return false
+	}
+	box.Entry.SetText(box.Entry.Before)
+	box.Entry.SelectAll()
+	return true
 }
 
 // Nudge moves a number by the up and down keys.

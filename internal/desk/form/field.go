@@ -30,6 +30,12 @@ type Field struct {
 	wanted  string                            // what to say while the field is empty
 	inside  bool
 	beside  *Field // the choice in the place of the unit, nil for none
+	// instead asks back where what was chosen makes no sense but shows what is meant; nil
+	// for never.
+	instead func(next *scenario.Scenario) *question
+	// prompt offers something beside the field while the scenario needs it; nil for never.
+	prompt    func(s *scenario.Scenario) []kit.Answer
+	prompting bool
 }
 
 // editor is who a field tells what was typed.
@@ -38,6 +44,7 @@ type editor interface {
 	Enter(f *Field, in bool)
 	Nudge(f *Field, step int)
 	Change(do func(*session.Session)) // of more than a field: what it shows may alter
+	GoTo(key string)                  // another field
 }
 
 // numberField is a field for typing, its value set to the right.
@@ -121,10 +128,23 @@ func (f *Field) show(s *scenario.Scenario, l money.Locale) {
 	if f.label != nil {
 		f.Row.Label.Set(kit.Span{Text: f.label(s)})
 	}
+	f.offer(s)
 	if f.inside || f.Problem != "" {
 		return
 	}
 	f.Input.Set(f.Get(s, l))
+}
+
+// offer puts the prompt beside the field, or takes it away.
+func (f *Field) offer(s *scenario.Scenario) {
+	if f.prompt == nil || f.Problem != "" {
+		return
+	}
+	answers := f.prompt(s)
+	if len(answers) > 0 != f.prompting {
+		f.prompting = !f.prompting
+		f.Row.Ask(answers)
+	}
 }
 
 // refuse keeps what was typed in the field and says beside it what to write instead. why

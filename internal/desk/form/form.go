@@ -155,6 +155,18 @@ func (f *Form) unfold(open map[string]bool) {
 	}
 }
 
+// unfoldFor opens the group that a field stands in; it says whether it was folded.
+func (f *Form) unfoldFor(fd *Field) bool {
+	for i := range f.groups {
+		g := &f.groups[i]
+		if g.fold != "" && !g.open && slices.Contains(g.fields, fd) {
+			g.open = true
+			return true
+		}
+	}
+	return false
+}
+
 // withheld are the fields whose text is not part of the answer.
 func (f *Form) withheld() []*Field {
 	var held []*Field

@@ -7,8 +7,9 @@ import (
 
 // forms builds the forms; e is told what is typed.
 type forms struct {
-	e     editor
-	today scenario.Date
+	e       editor
+	today   scenario.Date
+	further *string // the currency that a rate may be added for
 }
 
 // build makes the form of a selection.

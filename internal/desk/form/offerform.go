@@ -107,8 +107,16 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 	extra := of.money("shipping_each_extra", "shipping of further units", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
 	currency := texts(of.key("currency"), "currency", of.currency)
 	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
+	priced := numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, AllCurrencies, currency).offering(CurrenciesOf(s)).means("price")
+	priced.prompt = func(s *scenario.Scenario) []kit.Answer {
+		key := WantedQuote(s, of.code(s))
+		if key == "" {
+			return nil
+		}
+		return []kit.Answer{{Label: "add its rate", Do: func() { b.e.GoTo(key) }}}
+	}
 	return group{heading: "On the seller's page", fields: []*Field{
-		numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, AllCurrencies, currency).offering(CurrenciesOf(s)).means("price"),
+		priced,
 		numberField(b.e, plural+" per order", "", units).means("units"),
 		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
 		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),

@@ -15,6 +15,9 @@ func NewSides(left, right fyne.CanvasObject) *fyne.Container {
 }
 
 func (s *sides) rightWidth(o fyne.CanvasObject) float32 {
+	if !o.Visible() {
+		return 0
+	}
 	if p, ok := o.(*Text); ok {
 		return p.NaturalWidth() + 1
 	}

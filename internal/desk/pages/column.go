@@ -19,6 +19,7 @@ type Column struct {
 	Headline *kit.Text
 	Under    *kit.Text
 	Status   *kit.Text // what the answer does not include
+	Mend     *kit.Link // leads to where that can be mended
 	Notice   string    // said where nothing more pressing is, "" for nothing
 
 	Tabs    *kit.Tabs
@@ -38,6 +39,9 @@ func NewColumn(act Actions, loc func() money.Locale) *Column {
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
 	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
 	a.Status = kit.NewText(kit.SizeSmall).Lines(1)
+	a.Mend = kit.NewLink("", act.Mend)
+	a.Mend.Label.FontSize = kit.SizeSmall
+	a.Mend.Hide()
 	copied := func(text string) {
 		fyne.CurrentApp().Clipboard().SetContent(text)
 		a.Announce("Copied, to paste into a spreadsheet")
@@ -55,7 +59,7 @@ func NewColumn(act Actions, loc func() money.Locale) *Column {
 		a.fill()
 		act.Redraw()
 	}, tabs...)
-	a.Content = container.New(answerLayout{}, a.Headline, a.Under, a.Status, a.Tabs)
+	a.Content = container.New(answerLayout{}, a.Headline, a.Under, kit.NewSides(a.Status, a.Mend), a.Tabs)
 	return a
 }
 
@@ -132,6 +136,7 @@ func (a *Column) LooksAhead() bool { return a.Tabs.At == Changes || a.Tabs.At ==
 // Without says what is not part of the answer: fields held back, offers left out.
 func (a *Column) Without(withheld []string) {
 	var parts []string
+	mend := ""
 	if len(withheld) > 0 {
 		parts = append(parts, "The answer does not include what stands in: "+strings.Join(withheld, ", ")+".")
 	}
@@ -144,8 +149,10 @@ func (a *Column) Without(withheld []string) {
 	case len(parts) == 0:
 		a.Status.Set()
 	default:
+		mend = words.MendLink(a.Shown.comparison(), len(withheld) > 0)
 		a.Status.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: strings.Join(parts, " "), Color: kit.Fault})
 	}
+	a.offerMending(mend)
 	a.Content.Refresh()
 }
 
@@ -161,7 +168,18 @@ func (a *Column) Warn(text string) {
 // Announce says that something was done, until the next change.
 func (a *Column) Announce(text string) {
 	a.Status.Set(kit.Span{Text: "✓ ", Color: kit.Good, Bold: true}, kit.Span{Text: text, Color: kit.Muted})
+	a.offerMending("")
 	a.Content.Refresh()
+}
+
+// offerMending shows the link to what can be mended, under a name; "" takes it away.
+func (a *Column) offerMending(name string) {
+	if name == "" {
+		a.Mend.Hide()
+		return
+	}
+	a.Mend.Label.Set(kit.Span{Text: name, Color: kit.Accent})
+	a.Mend.Show()
 }
 
 // answerEdge is the margin of the right column.

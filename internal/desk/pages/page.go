@@ -3,6 +3,7 @@ package pages
 import (
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/compare"
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/money"
 )
@@ -23,6 +24,14 @@ type View struct {
 	locale money.Locale
 }
 
+// comparison is what the page shows, nil until the first is there.
+func (v View) comparison() *compare.Comparison {
+	if v.answer == nil {
+		return nil
+	}
+	return v.answer.Comparison
+}
+
 // The pages, in the order of their tabs.
 const (
 	Charts = iota
@@ -40,4 +49,5 @@ type Actions interface {
 	LookAtFlip(answer.FlipKey)     // at another place where the answer flips
 	Order(offer string, units int) // buy so many units at once
 	AskRange()                     // how far an input swings
+	Mend()                         // go to what keeps something out of the answer
 }

@@ -43,19 +43,3 @@ func (s *Session) Rename(name string) {
 		s.Alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
 	}
 }
-
-// Undo takes the last change back and turns to the scenario it was about; it says
-// whether there was one.
-func (s *Session) Undo() bool { return s.returned(s.Draft.Undo()) }
-
-// Redo makes the last undone change again.
-func (s *Session) Redo() bool { return s.returned(s.Draft.Redo()) }
-
-func (s *Session) returned(index int, ok bool) bool {
-	if ok {
-		s.At = index
-		clear(s.Withheld)
-		s.Reshape()
-	}
-	return ok
-}

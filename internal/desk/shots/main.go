@@ -37,6 +37,12 @@ var shots = []shot{
 	{"developing", 1280, 800, func(h *desk.Harness) { h.Topic("developing", 2) }},
 	{"border", 1280, 800, func(h *desk.Harness) { h.Topic("border", 2) }},
 	{"rates", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2) }},
+	{"no-rate", 1280, 800, func(h *desk.Harness) { h.Pick("offer[3].currency", "CAD") }},
+	{"rates-swap", 1280, 800, func(h *desk.Harness) {
+		h.Pick("offer[3].currency", "CAD")
+		h.Topic("rates", 2)
+		h.Pick("rate[1].one", "EUR")
+	}},
 	{"fault", 1280, 800, func(h *desk.Harness) {
 		h.Type("offer[3].shipping", "34..5")
 		h.Type("offer[3].discount_percent", "140")

@@ -45,17 +45,24 @@ func TestANewCurrencyAsksForItsQuote(t *testing.T) {
 	}
 }
 
-func TestAPastedCurrencyIsOffered(t *testing.T) {
+// A price takes the currency it is written with; what is sent along with it does not make
+// the price another, so it is asked.
+func TestAPastedCurrencyIsTakenOrOffered(t *testing.T) {
 	h := open(t)
 	h.mustType(t, "offer[3].price", "118,00 €")
 	h.Settle()
-	f := h.form.Fields()[0]
-	if len(f.Row.Answers) != 1 || f.Row.Answers[0].Label.String() != "in EUR?" || h.session.Current().Offers[2].Price.String() != "118" {
-		t.Fatalf("%d answers, price %s", len(f.Row.Answers), h.session.Current().Offers[2].Price)
+	if o := h.session.Current().Offers[2]; o.Currency != "EUR" || o.Price.String() != "118" {
+		t.Error("not taken:", o.Currency, o.Price)
 	}
-	f.Row.Answers[0].Do()
+	h.mustType(t, "offer[3].shipping", "US$20")
 	h.Settle()
-	if o := h.session.Current().Offers[2]; o.Currency != "EUR" {
+	answers := h.answers("offer[3].shipping")
+	if len(answers) != 1 || answers[0].Label.String() != "in USD?" {
+		t.Fatalf("%d answers", len(answers))
+	}
+	answers[0].Do()
+	h.Settle()
+	if o := h.session.Current().Offers[2]; o.Currency != "USD" {
 		t.Error("still in", o.Currency)
 	}
 	h.Topic("border", 2)

@@ -15,13 +15,13 @@ func (s Shooting) RollsAYear() Decimal {
 	for _, r := range s.RollsPerMonth {
 		sum = sum.Add(r)
 	}
-	return sum
+	return Trim(sum)
 }
 
 // Spread is the same pattern of months with another yearly sum: each month in
-// proportion, to hundredths of a roll, and the months' sum exactly rolls. Twelve equal
-// months where nothing was shot before. It fails when rolls is negative or a month
-// would leave 0 to 1,000.
+// proportion, to hundredths of a roll, and the months' sum exactly rolls. Whole rolls a
+// year over whole months give whole months. Twelve equal months where nothing was shot
+// before. It fails when rolls is negative or a month would leave 0 to 1,000.
 func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
 	if rolls.Sign() < 0 {
 		return s, errors.New("rolls cannot be fewer than none; write 0 or more")
@@ -35,8 +35,11 @@ func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
 		sum = decimal.New(12, 0)
 	}
 	// Each month ends where its share of the year so far ends, rounded: so the sum
-	// is exact and no month is off by more than one hundredth.
+	// is exact and no month is off by more than one hundredth, or one whole roll.
 	places := max(spreadPlaces, -rolls.Exponent())
+	if rolls.IsInteger() && s.isWhole() {
+		places = 0
+	}
 	var soFar, given Decimal
 	for i, r := range share {
 		soFar = soFar.Add(r)
@@ -46,13 +49,23 @@ func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
 		if month.GreaterThan(decimal.New(1000, 0)) {
 			return s, errors.New("a month would have more than 1,000 rolls; write fewer")
 		}
-		s.RollsPerMonth[i] = trim(month)
+		s.RollsPerMonth[i] = Trim(month)
 	}
 	return s, nil
 }
 
-// trim drops trailing zeros behind the point.
-func trim(d Decimal) Decimal {
+// isWhole says whether every month has whole rolls.
+func (s Shooting) isWhole() bool {
+	for _, r := range s.RollsPerMonth {
+		if !r.IsInteger() {
+			return false
+		}
+	}
+	return true
+}
+
+// Trim drops trailing zeros behind the point.
+func Trim(d Decimal) Decimal {
 	for d.Exponent() < 0 && d.Equal(d.Truncate(-d.Exponent()-1)) {
 		d = d.Truncate(-d.Exponent() - 1)
 	}

@@ -54,3 +54,35 @@ func TestSpreadKeepsTheSum(t *testing.T) {
 		}
 	})
 }
+
+func TestWholeRollsStayWhole(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var s Shooting
+		for i := range s.RollsPerMonth {
+			s.RollsPerMonth[i] = decimal.New(rapid.Int64Range(0, 30).Draw(t, "month"), 0)
+		}
+		rolls := decimal.New(rapid.Int64Range(0, 500).Draw(t, "rolls"), 0)
+		got, err := s.Spread(rolls)
+		if err != nil {
+			t.Fatal(err)
+		}
+		year := s.RollsAYear()
+		for i, r := range got.RollsPerMonth {
+			share := decimal.New(0, 0)
+			if !year.IsZero() {
+				share = s.RollsPerMonth[i].Mul(rolls).DivRound(year, 9)
+			}
+			if !r.IsInteger() || !year.IsZero() && r.Sub(share).Abs().GreaterThan(decimal.New(1, 0)) {
+				t.Fatalf("month %d has %s rolls, its share is %s", i+1, r, share)
+			}
+		}
+	})
+}
+
+func TestAYearIsWrittenWithoutZerosBehindThePoint(t *testing.T) {
+	var s Shooting
+	s.RollsPerMonth[0], s.RollsPerMonth[1] = decimal.New(225, -2), decimal.New(275, -2)
+	if got := s.RollsAYear(); got.Exponent() < 0 {
+		t.Error(got.Exponent(), "places")
+	}
+}

@@ -20,6 +20,9 @@ func ImportChoice(i scenario.Import) string {
 	return "not decided"
 }
 
+// TakenIn is what stands beside a field that took the currency or unit written in it.
+func TakenIn(unit string) string { return "taken in " + unit }
+
 // What the program says beside the fields it cannot judge.
 const (
 	// ChemistryCaution belongs beside a home process.

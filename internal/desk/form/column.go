@@ -32,8 +32,10 @@ type Column struct {
 	form    *Form
 	canvas  fyne.Canvas
 	win     Window
-	inside  *Field // the one that has the focus, nil for none
-	further string // the currency that a rate may be added for
+	inside  *Field            // the one that has the focus, nil for none
+	built   scenario.Scenario // what the form was made of
+	months  pattern           // of the year's rolls
+	further string            // the currency that a rate may be added for
 }
 
 // NewColumn is a column without a form yet.
@@ -47,19 +49,31 @@ func NewColumn(win Window, canvas fyne.Canvas) *Column {
 // Build lays the form of what is chosen out anew, and keeps the focus where it was if that
 // field is still there.
 func (c *Column) Build() {
+	c.win.Session().EndField() // the old form's field is left without a word
+	c.focusOn(c.replace())
+	c.putBack()
+}
+
+// replace makes the form anew, without a focus; it tells which field had it.
+func (c *Column) replace() (focused string) {
 	focused, folds := c.focusedKey(), c.form.openFolds()
 	c.inside = nil
 	now := c.win.Session()
-	now.EndField() // the old form's field is left without a word
 	s := now.Current()
-	c.form = forms{c, c.win.Today(), &c.further}.build(&s, now.Chosen)
+	c.built = s
+	c.form = forms{c, c.win.Today(), &c.months, &c.further}.build(&s, now.Chosen)
 	if focused != "" {
 		c.canvas.Unfocus() // the old form's field must not go on taking keys
 	}
 	c.form.unfold(folds)
 	c.lay()
-	c.focusOn(focused)
-	for _, f := range c.form.fields { // what was typed and could not be taken stands there again
+	return focused
+}
+
+// putBack writes again what was typed and could not be taken.
+func (c *Column) putBack() {
+	now := c.win.Session()
+	for _, f := range c.form.fields {
 		if text, ok := now.Withheld[f.Key]; ok {
 			f.Input.Set(text)
 			c.Edit(f, text)

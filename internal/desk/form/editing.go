@@ -21,8 +21,12 @@ func (c *Column) Edit(f *Field, text string) {
 	now, l := c.win.Session(), c.win.Locale()
 	before := now.Base()
 	next := before.Clone()
-	err := f.set(&next, text, l)
-	q := whichNumber(f, err)
+	t := f.take(&before, text, l)
+	err := f.set(&next, t.number, l)
+	if err == nil && t.also != nil {
+		t.also(&next)
+	}
+	q := whichNumber(f, err, t.behind)
 	if q == nil && err == nil && f.instead != nil {
 		q = f.instead(&next)
 	}
@@ -38,12 +42,16 @@ func (c *Column) Edit(f *Field, text string) {
 		return
 	}
 	delete(now.Withheld, f.Key)
-	now.Change(c.nameOf(f), f.Key, next)
+	now.Change(c.nameOf(f, t), f.Key, next)
 	if _, chosen := f.Input.(*kit.Picker); chosen { // the form may have other fields now
 		now.Reshape()
 		c.win.Changed()
 		return
 	}
+	if f.beside != nil && f.beside.Get(&next, l) != f.beside.Get(&c.built, l) {
+		f = c.reshape(f)
+	}
+	f.said = t.said
 	c.win.Typed()
 	if q := whichCurrency(c, f, &next, text, l); q != nil {
 		f.ask(q)
@@ -67,23 +75,42 @@ func (c *Column) wrong(f *Field, err error, before, next scenario.Scenario, text
 	return NewFault(before, next, f.Key)
 }
 
+// reshape makes the form anew while a field is being typed in: the other fields belong to
+// another currency or unit now. It gives that field's successor, with the text as it is.
+func (c *Column) reshape(f *Field) *Field {
+	typing := f.Input.(*kit.TextBox).Entry
+	inside := typing.Inside()
+	c.replace()
+	next := c.field(f.Key)
+	if box, ok := next.Input.(*kit.TextBox); ok && inside {
+		box.Entry.Resume(typing)
+		next.inside, c.inside = true, next
+		c.canvas.Focus(box.Entry)
+	}
+	c.putBack()
+	return next
+}
+
 // withhold keeps what was typed out of the scenario, what came of it on the way as well:
 // "21x" must not leave 21 behind.
 func (c *Column) withhold(f *Field, text string, before scenario.Scenario) {
 	now := c.win.Session()
 	now.Withheld[f.Key] = text
-	now.Change(c.nameOf(f), f.Key, before)
+	now.Change(c.nameOf(f, taken{}), f.Key, before)
 	c.win.Typed()
 	c.win.Withheld()
 }
 
 // nameOf is what a change of a field is called in the menu: "price of the pack".
-func (c *Column) nameOf(f *Field) string {
-	now := c.win.Session()
-	if offer := now.ChosenOffer(); now.Chosen.Topic == session.TopicOffer && offer != "" && strings.HasPrefix(f.Key, "offer[") {
-		return f.Name + " of " + offer
+func (c *Column) nameOf(f *Field, t taken) string {
+	now, name := c.win.Session(), f.Name
+	if t.said != "" && f.beside != nil {
+		name += " and " + f.beside.Name
 	}
-	return f.Name
+	if offer := now.ChosenOffer(); now.Chosen.Topic == session.TopicOffer && offer != "" && strings.HasPrefix(f.Key, "offer[") {
+		return name + " of " + offer
+	}
+	return name
 }
 
 // Enter follows the focus: what is typed in one field until it is left is one change.
@@ -111,8 +138,10 @@ func (c *Column) Enter(f *Field, in bool) {
 	if in {
 		return
 	}
+	f.said = ""
 	s := now.Current()
 	f.show(&s, c.win.Locale())
+	c.win.Explain()
 }
 
 // Revert puts what the field under the cursor began with in the place of what was typed

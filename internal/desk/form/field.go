@@ -29,7 +29,9 @@ type Field struct {
 	Problem string                            // what is wrong with what stands in the field
 	wanted  string                            // what to say while the field is empty
 	inside  bool
-	beside  *Field // the choice in the place of the unit, nil for none
+	beside  *Field  // the choice in the place of the unit, nil for none
+	takers  []taker // of what may be written beside the number
+	said    string  // what was understood by it, until the field is left
 	// instead asks back where what was chosen makes no sense but shows what is meant; nil
 	// for never.
 	instead func(next *scenario.Scenario) *question
@@ -50,7 +52,11 @@ type editor interface {
 // numberField is a field for typing, its value set to the right.
 func numberField(e editor, label, unit string, s Binding) *Field {
 	box := kit.NewTextBox(true)
-	return typed(e, label, unit, s, box, kit.NumberWidth, true)
+	f := typed(e, label, unit, s, box, kit.NumberWidth, true)
+	if unit != "" {
+		f.taking(takesUnit(unit))
+	}
+	return f
 }
 
 // wordField is a field for typing words.

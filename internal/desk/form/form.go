@@ -109,6 +109,8 @@ func (f *Form) explain(meaning func(key string) string) {
 	for _, fd := range f.fields {
 		switch {
 		case fd.Problem != "", len(fd.Row.Answers) > 0:
+		case fd.said != "":
+			fd.Row.Say(fd.said)
 		case fd.Row.Choice == fd.Input: // the value beside it speaks for the row
 		case fd.meaning == "":
 			fd.Row.Say("")

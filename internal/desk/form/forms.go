@@ -9,6 +9,7 @@ import (
 type forms struct {
 	e       editor
 	today   scenario.Date
+	pattern *pattern
 	further *string // the currency that a rate may be added for
 }
 

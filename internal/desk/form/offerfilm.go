@@ -16,7 +16,7 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 		return group{heading: "The film", fields: []*Field{
 			numberField(b.e, "Rolls in a pack", "", perPack).means("boxed.rolls_per_pack"),
 			numberField(b.e, "Exposures in each", "", exposures).means("boxed.exposures"),
-			numberField(b.e, "Lost to faults", "%", spoiled),
+			numberField(b.e, "Lost to faults", "%", spoiled).taking(takesShare),
 			keepsField,
 		}}
 	}
@@ -29,9 +29,9 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 	exposures := of.count("reel.exposures", "exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
 	spoiled := of.decimal("reel.spoiled_percent", "what is lost to faults", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
 	g.fields = []*Field{
-		numberField(b.e, "Length", "", length).withUnit(b.e, []kit.Option{{Value: "ft", Label: "ft"}, {Value: "m", Label: "m"}}, unit).means("reel.length"),
+		numberField(b.e, "Length", "", length).withUnit(b.e, []kit.Option{{Value: "ft", Label: "ft"}, {Value: "m", Label: "m"}}, unit).taking(takesLengthUnit(func(s *scenario.Scenario) *scenario.LengthUnit { return &of.at(s).Reel.LengthUnit })).means("reel.length"),
 		numberField(b.e, "Exposures in each", "", exposures).means("reel.exposures"),
-		numberField(b.e, "Lost to faults", "%", spoiled).means("reel.spoiled_percent"),
+		numberField(b.e, "Lost to faults", "%", spoiled).taking(takesShare).means("reel.spoiled_percent"),
 		keepsField,
 	}
 	return g

@@ -107,7 +107,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 	extra := of.money("shipping_each_extra", "shipping of further units", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
 	currency := texts(of.key("currency"), "currency", of.currency)
 	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
-	priced := numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, AllCurrencies, currency).offering(CurrenciesOf(s)).means("price")
+	priced := numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, AllCurrencies, currency).offering(CurrenciesOf(s)).taking(takesCurrency(of.currency)).means("price")
 	priced.prompt = func(s *scenario.Scenario) []kit.Answer {
 		key := WantedQuote(s, of.code(s))
 		if key == "" {
@@ -158,7 +158,7 @@ func (b forms) furtherGroup(s *scenario.Scenario, of offerBindings) group {
 	name := b.rename(of)
 	seller := texts(of.key("seller"), "seller", func(s *scenario.Scenario) *string { return &of.at(s).Seller })
 	onHand := of.decimal("on_hand", "film already there", func(o *scenario.Offer) *scenario.Decimal { return &o.OnHand })
-	free := of.maybe("free_shipping_from", "free shipping", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom })
+	free := of.maybe("free_shipping_from", "free shipping", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom }).inCurrency(of.currency)
 	tax := of.decimal("sales_tax_percent", "sales tax", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })
 	taxed := of.flag("sales_tax_on_shipping", "sales tax on shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })
 	rise := of.decimal("price_rise_percent", "yearly price rise", func(o *scenario.Offer) *scenario.Decimal { return &o.PriceRisePercent })

@@ -19,8 +19,9 @@ type question struct {
 // mostAnswers is how many have room beside a field.
 const mostAnswers = 3
 
-// whichNumber asks which number is meant; nil when err is something else.
-func whichNumber(f *Field, err error) *question {
+// whichNumber asks which number is meant, of one that has something behind it; nil when err
+// is something else.
+func whichNumber(f *Field, err error, behind string) *question {
 	var unclear *money.Unclear
 	if !errors.As(err, &unclear) {
 		return nil
@@ -31,7 +32,7 @@ func whichNumber(f *Field, err error) *question {
 		return nil
 	}
 	for _, m := range unclear.Meanings {
-		q.answers = append(q.answers, kit.Answer{Label: m.Spelling + "?", Do: func() { box.Entry.SetText(m.Spelling) }})
+		q.answers = append(q.answers, kit.Answer{Label: m.Spelling + "?", Do: func() { box.Entry.SetText(m.Spelling + behind) }})
 	}
 	return q
 }
@@ -59,11 +60,16 @@ func whichCurrency(e editor, f *Field, s *scenario.Scenario, text string, l mone
 
 // wrongCurrency says that an amount was typed in a currency that its field is not in.
 func wrongCurrency(f *Field, s *scenario.Scenario, text string, l money.Locale) string {
-	if f.fixed == nil {
+	if box, ok := f.Input.(*kit.TextBox); !ok || !box.Trailing || f.currency != nil {
 		return ""
 	}
 	named := currenciesIn(text, l)
-	if len(named) == 0 || slices.Contains(named, f.fixed(s)) {
+	switch {
+	case len(named) == 0:
+		return ""
+	case f.fixed == nil:
+		return "this is no amount of money; write the number alone"
+	case slices.Contains(named, f.fixed(s)):
 		return ""
 	}
 	return "this is in " + f.fixed(s) + "; write the amount in it"

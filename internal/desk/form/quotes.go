@@ -103,6 +103,7 @@ func (b forms) newQuote(p pair, key string) *Field {
 			return nil
 		},
 	}
+	equals.fixed = func(*scenario.Scenario) string { return p.in }
 	return numberField(b.e, "1 "+p.one+" is", p.in, equals).means(quoteMeaning(p))
 }
 
@@ -117,6 +118,7 @@ func (b forms) quote(s *scenario.Scenario, i int) *Field {
 			at(s).Date, at(s).Source = b.today, TypedByHand
 		}
 	})
+	equals.fixed = func(s *scenario.Scenario) string { return at(s).In }
 	f := numberField(b.e, "1 "+r.One+" is", "", equals)
 	f.unitOf(func(s *scenario.Scenario) string { return at(s).In })
 	return f.means(fmt.Sprintf("rate[%d].equals", i+1))

@@ -17,7 +17,7 @@ func (b forms) shootingForm(s *scenario.Scenario) *Form {
 		set: func(s *scenario.Scenario, text string, l money.Locale) error {
 			v, err := ReadNumber(text, l)
 			if err == nil {
-				s.Shooting, err = s.Shooting.Spread(v)
+				s.Shooting, err = b.pattern.spread(s.Shooting, v)
 			}
 			return err
 		},

@@ -14,6 +14,7 @@ type Entry struct {
 	Nudge   func(step int) // up and down keys; nil leaves them to the entry
 	Escape  func()
 	inside  bool
+	held    bool   // the focus is lent to a click beside the text
 	Before  string // the text when the field was entered
 }
 
@@ -25,6 +26,10 @@ func newEntry() *Entry {
 
 func (t *Entry) FocusGained() {
 	t.Entry.FocusGained()
+	if t.held {
+		t.held = false // nothing was left
+		return
+	}
 	t.inside, t.Before = true, t.Text
 	t.SelectAll()
 	if t.Entered != nil {
@@ -34,7 +39,16 @@ func (t *Entry) FocusGained() {
 
 func (t *Entry) FocusLost() {
 	t.Entry.FocusLost()
-	t.inside = false
+	if !t.held {
+		t.leave()
+	}
+}
+
+// Inside says whether the entry is being typed in.
+func (t *Entry) Inside() bool { return t.inside }
+
+func (t *Entry) leave() {
+	t.inside, t.held = false, false
 	if t.Entered != nil {
 		t.Entered(false)
 	}
@@ -48,6 +62,17 @@ func (t *Entry) MouseDown(m *desktop.MouseEvent) {
 	if !was && m.Button == desktop.MouseButtonPrimary {
 		t.SelectAll()
 	}
+}
+
+// Resume puts what was being typed elsewhere into the entry, which takes over from there
+// when it is given the focus: nothing is selected, and nobody told that it was entered.
+func (t *Entry) Resume(from *Entry) {
+	tell := t.OnChanged
+	t.OnChanged = nil
+	t.SetText(from.Text)
+	t.OnChanged = tell
+	t.CursorColumn = from.CursorColumn
+	t.inside, t.held, t.Before = true, true, from.Before
 }
 
 func (t *Entry) SelectAll() { t.Entry.TypedShortcut(&fyne.ShortcutSelectAll{}) }

@@ -60,11 +60,34 @@ func (b *TextBox) SetFaulty(f bool) {
 }
 
 // Tapped in the room beside the entry enters the field.
-func (b *TextBox) Tapped(*fyne.PointEvent) {
+func (b *TextBox) Tapped(*fyne.PointEvent) { b.enter() }
+
+func (b *TextBox) enter() {
 	if c := fyne.CurrentApp().Driver().CanvasForObject(b); c != nil {
 		c.Focus(b.Entry)
 	}
 }
+
+// MouseDown beside the text of a field that is entered already does not leave it, though
+// the toolkit takes the focus away: what is typed next goes where the cursor was.
+func (b *TextBox) MouseDown(*desktop.MouseEvent) { b.Entry.held = b.Entry.inside }
+
+// MouseUp gives the focus back.
+func (b *TextBox) MouseUp(*desktop.MouseEvent) {
+	if b.Entry.held {
+		b.enter()
+	}
+}
+
+// MouseOut leaves the field if the button was pressed in it and is not let go there.
+func (b *TextBox) MouseOut() {
+	if b.Entry.held {
+		b.Entry.leave()
+	}
+}
+
+func (b *TextBox) MouseIn(*desktop.MouseEvent)    {}
+func (b *TextBox) MouseMoved(*desktop.MouseEvent) {}
 
 func (b *TextBox) Cursor() desktop.Cursor { return desktop.TextCursor }
 

@@ -53,7 +53,7 @@ func doCompare(c call, s stage) int {
 			comparison = home.In(c.market.in, factor)
 		}
 		if c.format != "csv" {
-			lookAhead(comparison, c)
+			comparison = lookAhead(comparison, c)
 		}
 		comparisons = append(comparisons, *comparison)
 	}
@@ -63,10 +63,11 @@ func doCompare(c call, s stage) int {
 	return max(status, src.report(s, reported(c, places)))
 }
 
-// lookAhead adds what would change the answer.
-func lookAhead(comparison *compare.Comparison, c call) {
+// lookAhead is a comparison with what would change its answer.
+func lookAhead(comparison *compare.Comparison, c call) *compare.Comparison {
 	// Nothing stops it, so that it has no error to tell.
-	comparison.Outlook, _ = compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
+	ahead, _ := compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
+	return ahead
 }
 
 // chosen are the places of the scenarios a call is about. The status is not fine when

@@ -36,11 +36,11 @@ func asReel(pack *scenario.Offer) {
 func lookAhead(t *testing.T, s scenario.Scenario) (*Comparison, *Outlook) {
 	t.Helper()
 	c := Compare(s, nil, scenario.Date{})
-	o, err := LookAhead(context.Background(), &c, exact.Int(CeilingPercent))
+	ahead, err := LookAhead(context.Background(), &c, exact.Int(CeilingPercent))
 	if err != nil {
 		t.Fatal(err)
 	}
-	return &c, o
+	return &c, ahead.Outlook
 }
 
 func TestFlipsWorkedOutByHand(t *testing.T) {
@@ -126,7 +126,7 @@ func TestFlipsWorkedOutByHand(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, o := lookAhead(t, rollOrPack(c.change))
-			f := flipOf(o.Offers[1].Flips, c.input)
+			f := flipIn(o.Offers[1].Pair.Flips, c.input)
 			if f == nil {
 				t.Fatal("the input is not listed")
 			}
@@ -179,7 +179,7 @@ func TestSwingAcrossADutyLimitWorkedOutByHand(t *testing.T) {
 		s.Border = scenario.Border{DutyPercent: dec("5"), DutyFreeUpTo: dec("45"), HandlingFee: dec("4")}
 	})
 	_, o := lookAhead(t, s)
-	for _, w := range o.Offers[1].Swings {
+	for _, w := range o.Offers[1].Pair.Swings {
 		if w.Input != "offer.price" {
 			continue
 		}
@@ -205,7 +205,7 @@ func TestTypedRangesAreUsed(t *testing.T) {
 	})
 	_, o := lookAhead(t, s)
 	got := map[Input]Swing{}
-	for _, w := range o.Offers[1].Swings {
+	for _, w := range o.Offers[1].Pair.Swings {
 		got[w.Input] = w
 	}
 	price, base, rolls := got["offer.price"], got["baseline.price"], got["shooting.rolls_a_year"]
@@ -219,4 +219,14 @@ func TestTypedRangesAreUsed(t *testing.T) {
 	if _, there := got["offer.shipping"]; there || !price.Typed {
 		t.Error("shipping of nothing swings, or the range was not the user's")
 	}
+}
+
+// flipIn is the flip of one input in a list, nil when it is not there.
+func flipIn(list []Flip, input Input) *Flip {
+	for i := range list {
+		if list[i].Input == input {
+			return &list[i]
+		}
+	}
+	return nil
 }

@@ -21,6 +21,8 @@ type Curve struct {
 	// steps.
 	Breaks []exact.Fraction
 	Flip   Flip // which may be beyond the points
+	// Volumes are who is cheaper at each number of rolls, where those are the input.
+	Volumes []VolumeRange
 }
 
 // CurvePoint is both years at one value of the input.
@@ -38,48 +40,53 @@ func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Inpu
 		curve, err := CurveOf(ctx, c.home, offer, other, input, from, to, points)
 		return c.Shown.curve(curve), err
 	}
-	r, err := rivalsOf(ctx, c, offer, other)
+	p, err := pairOf(ctx, c, offer, other)
 	if err != nil {
 		return nil, err
 	}
-	if r == nil || !from.Less(to) || points < 2 {
+	if p == nil || !from.Less(to) || points < 2 {
 		return nil, ctx.Err()
 	}
 	curve := &Curve{Input: input, Offer: offer, Other: other}
-	for _, k := range r.knobs() {
-		if k.input == input {
-			curve.Today, curve.Flip = k.today, r.flip(&k)
-			curve.draw(r, &k, from, to, points)
+	for _, in := range p.inputs() {
+		if in.name == input {
+			curve.Today, curve.Flip = in.today, p.flip(&in)
+			curve.draw(p, &in, from, to, points)
 			return curve, ctx.Err()
 		}
 	}
-	for _, k := range r.stepKnobs() {
-		if k.input != input || input == scenario.InputRollsAYear && k.today.IsZero() {
+	for _, in := range p.inputsInSteps() {
+		if in.name != input || input == scenario.InputRollsAYear && in.today.IsZero() {
 			continue
 		}
-		curve.Today = k.today
-		if curve.Flip, err = r.stepFlip(ctx, &k); err != nil {
+		curve.Today = in.today
+		if curve.Flip, err = p.stepFlip(ctx, &in); err != nil {
 			return nil, err
 		}
-		return curve, curve.drawSteps(ctx, r, &k, from, to, points)
+		if input == scenario.InputRollsAYear {
+			if curve.Volumes, err = p.volumeRanges(ctx); err != nil {
+				return nil, err
+			}
+		}
+		return curve, curve.drawSteps(ctx, p, &in, from, to, points)
 	}
 	return nil, ctx.Err()
 }
 
 // draw samples a cost that goes by pieces.
-func (c *Curve) draw(r *rivals, k *knob, from, to exact.Fraction, points int) {
-	if k.from == aboveZero && from.Sign() <= 0 {
+func (c *Curve) draw(p *pair, in *input, from, to exact.Fraction, points int) {
+	if in.from == aboveZero && from.Sign() <= 0 {
 		from = to.Quo(exact.Int(int64(points)))
 	}
 	from = exact.Max(from, exact.Fraction{})
 	var costs [2]pieces
 	for s := range costs {
-		costs[s] = r.out[s].by(k, side(s))
+		costs[s] = p.out[s].by(in, side(s))
 		for _, knot := range costs[s].knots {
-			if knot.u.IsZero() && k.inverse {
+			if knot.u.IsZero() && in.inverse {
 				continue
 			}
-			if x := k.x(knot.u); !x.Less(from) && x.Less(to) {
+			if x := in.x(knot.u); !x.Less(from) && x.Less(to) {
 				c.Breaks = append(c.Breaks, x)
 			}
 		}
@@ -87,25 +94,25 @@ func (c *Curve) draw(r *rivals, k *knob, from, to exact.Fraction, points int) {
 	slices.SortFunc(c.Breaks, exact.Fraction.Cmp)
 	c.Breaks = slices.CompactFunc(c.Breaks, exact.Fraction.Equal)
 	places := append(evenly(from, to, points), c.Breaks...)
-	if !k.today.Less(from) && !to.Less(k.today) {
-		places = append(places, k.today)
+	if !in.today.Less(from) && !to.Less(in.today) {
+		places = append(places, in.today)
 	}
 	slices.SortFunc(places, exact.Fraction.Cmp)
 	for _, x := range slices.CompactFunc(places, exact.Fraction.Equal) {
-		c.addAround(&costs, k, x, from)
+		c.addAround(&costs, in, x, from)
 	}
 }
 
 // addAround adds what both cost at a place: once where that is the same on both sides
 // of it, else just before and just after.
-func (c *Curve) addAround(costs *[2]pieces, k *knob, x, from exact.Fraction) {
-	u := k.x(x)
+func (c *Curve) addAround(costs *[2]pieces, in *input, x, from exact.Fraction) {
+	u := in.x(x)
 	before, after := CurvePoint{At: x}, CurvePoint{At: x}
 	for s, cost := range []*exact.Fraction{&before.Offer, &before.Other} {
-		*cost = costs[s].beside(u, k.inverse)
+		*cost = costs[s].beside(u, in.inverse)
 	}
 	for s, cost := range []*exact.Fraction{&after.Offer, &after.Other} {
-		*cost = costs[s].beside(u, !k.inverse)
+		*cost = costs[s].beside(u, !in.inverse)
 	}
 	if from.Less(x) {
 		c.Points = append(c.Points, before)
@@ -126,9 +133,9 @@ func (p *pieces) beside(u exact.Fraction, above bool) exact.Fraction {
 }
 
 // drawSteps computes the year at steps.
-func (c *Curve) drawSteps(ctx context.Context, r *rivals, k *knob, from, to exact.Fraction, points int) error {
+func (c *Curve) drawSteps(ctx context.Context, p *pair, in *input, from, to exact.Fraction, points int) error {
 	var places []exact.Fraction
-	for _, x := range k.steps() {
+	for _, x := range in.steps() {
 		if !x.Less(from) && !to.Less(x) {
 			places = append(places, x)
 		}
@@ -138,8 +145,8 @@ func (c *Curve) drawSteps(ctx context.Context, r *rivals, k *knob, from, to exac
 		if err := ctx.Err(); err != nil {
 			return err
 		}
-		if i%each == 0 || i == len(places)-1 || x.Equal(k.today) {
-			c.Points = append(c.Points, CurvePoint{x, r.costAt(k, offerSide, x), r.costAt(k, otherSide, x)})
+		if i%each == 0 || i == len(places)-1 || x.Equal(in.today) {
+			c.Points = append(c.Points, CurvePoint{x, p.costAt(in, offerSide, x), p.costAt(in, otherSide, x)})
 		}
 	}
 	return nil

@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"context"
+
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
 )
@@ -23,8 +25,8 @@ const (
 )
 
 // cutSizes is the reel cut into cassettes of fewestCut to mostCut exposures, and its own,
-// rising; sizes of which no cassette fits are left out.
-func cutSizes(t *terms, reel *scenario.Reel) (list []CutSize) {
+// rising; sizes of which no cassette fits are left out. Its only error is ctx's.
+func cutSizes(ctx context.Context, t *terms, reel *scenario.Reel) (list []CutSize, err error) {
 	order := t.order(t.asking.price) // goes by no cut
 	add := func(exposures int) {
 		other := *reel
@@ -48,7 +50,7 @@ func cutSizes(t *terms, reel *scenario.Reel) (list []CutSize) {
 	if best := bestCut(list, own); best != nil {
 		best.Best = true
 	}
-	return list
+	return list, ctx.Err()
 }
 
 // bestCut is the cheapest size that fits everywhere, or up to the reel's own where that is

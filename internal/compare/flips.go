@@ -19,41 +19,27 @@ type Flip struct {
 	// value counts as above where going up crosses zero at once, as below where going
 	// down does.
 	Below, Above *exact.Fraction
-}
-
-// rivals are the two sides of a duel with the outlay of each.
-type rivals struct {
-	duel
-	out    [2]*outlay
-	saving exact.Fraction // with no rounding, today
-}
-
-// rivals holds one computed offer against another.
-func (c *Comparison) rivals(offer, other *Offer, outlays []*outlay) *rivals {
-	a, b := outlays[c.index(offer)], outlays[c.index(other)]
-	return &rivals{
-		duel:   duel{names: [2]string{offer.Name, other.Name}, terms: [2]terms{a.rounded, b.rounded}, rates: c.Scenario.Rates},
-		out:    [2]*outlay{a, b},
-		saving: b.cost.Sub(a.cost),
-	}
+	// BelowEnd and AboveEnd are where, still further away, it changes back; nil where it
+	// never does, and for inputs that go in steps.
+	BelowEnd, AboveEnd *exact.Fraction
 }
 
 // savingBy is the saving as it goes by an input.
-func (r *rivals) savingBy(k *knob) pieces {
-	return sumOf([]pieces{r.out[otherSide].by(k, otherSide), r.out[offerSide].by(k, offerSide)},
+func (p *pair) savingBy(in *input) pieces {
+	return sumOf([]pieces{p.out[otherSide].by(in, otherSide), p.out[offerSide].by(in, offerSide)},
 		[]exact.Fraction{exact.Int(1), exact.Int(-1)})
 }
 
 // flips finds every flip, until ctx is done.
-func (r *rivals) flips(ctx context.Context) (list []Flip, err error) {
-	for _, k := range r.knobs() {
+func (p *pair) flips(ctx context.Context) (list []Flip, err error) {
+	for _, in := range p.inputs() {
 		if err := ctx.Err(); err != nil {
 			return nil, err
 		}
-		list = append(list, r.flip(&k))
+		list = append(list, p.flip(&in))
 	}
-	for _, k := range r.stepKnobs() {
-		f, err := r.stepFlip(ctx, &k)
+	for _, in := range p.inputsInSteps() {
+		f, err := p.stepFlip(ctx, &in)
 		if err != nil {
 			return nil, err
 		}
@@ -63,28 +49,45 @@ func (r *rivals) flips(ctx context.Context) (list []Flip, err error) {
 	return list, nil
 }
 
-func (k *knob) flip() Flip {
-	return Flip{Input: k.input, Offer: k.owner, Quote: k.quote, Today: k.today}
+func (in *input) flip() Flip {
+	return Flip{Input: in.name, Offer: in.owner, Quote: in.quote, Today: in.today}
 }
 
 // flip solves one input, piece by piece.
-func (r *rivals) flip(k *knob) Flip {
-	f := k.flip()
-	sign := r.saving.Sign()
+func (p *pair) flip(in *input) Flip {
+	f := in.flip()
+	sign := p.saving.Sign()
 	if sign == 0 {
 		return f
 	}
-	saving := r.savingBy(k)
-	if !k.inverse {
-		f.Above = saving.turnAbove(k.today, k.farthest(), sign)
-		f.Below = saving.turnBelow(k.today, exact.Fraction{}, sign)
+	saving := p.savingBy(in)
+	if !in.inverse {
+		f.Above, f.AboveEnd = saving.above(in.today, in.farthest(), sign)
+		f.Below, f.BelowEnd = saving.below(in.today, exact.Fraction{}, sign)
 		return f
 	}
-	u := k.x(k.today)
-	f.Above = inverted(saving.turnBelow(u, k.x(k.farthest()), sign))
+	u := in.x(in.today)
+	f.Above, f.AboveEnd = inverted(saving.below(u, in.x(in.farthest()), sign))
 	// Down to 0 is up without end: twice the last knot and the root is beyond all.
-	f.Below = inverted(saving.turnAbove(u, saving.beyondAll(u), sign))
+	f.Below, f.BelowEnd = inverted(saving.above(u, saving.beyondAll(u), sign))
 	return f
+}
+
+// above is where the value changes sign above u, at most at most, and where it changes
+// back after that.
+func (p *pieces) above(u, most exact.Fraction, sign int) (at, end *exact.Fraction) {
+	if at = p.crossAbove(u, most, sign); at != nil {
+		end = p.crossAbove(*at, p.beyondAll(*at), -sign)
+	}
+	return at, end
+}
+
+// below is above downwards.
+func (p *pieces) below(u, least exact.Fraction, sign int) (at, end *exact.Fraction) {
+	if at = p.crossBelow(u, least, sign); at != nil {
+		end = p.crossBelow(*at, exact.Fraction{}, -sign)
+	}
+	return at, end
 }
 
 // beyondAll is a place above u, all knots and the last line's root.
@@ -99,22 +102,16 @@ func (p *pieces) beyondAll(u exact.Fraction) exact.Fraction {
 	return most.Add(most)
 }
 
-func inverted(u *exact.Fraction) *exact.Fraction {
-	if u == nil {
-		return nil
-	}
-	x := exact.Int(1).Quo(*u)
-	return &x
-}
-
-// flipOf is the flip of one input in a list, nil when it is not there.
-func flipOf(list []Flip, input Input) *Flip {
-	for i := range list {
-		if list[i].Input == input {
-			return &list[i]
+// inverted are places in 1/x as those in x.
+func inverted(at, end *exact.Fraction) (x, xEnd *exact.Fraction) {
+	over := func(u *exact.Fraction) *exact.Fraction {
+		if u == nil {
+			return nil
 		}
+		x := exact.Int(1).Quo(*u)
+		return &x
 	}
-	return nil
+	return over(at), over(end)
 }
 
 // sortByInput puts a list in the order of the result: quotes as in the file, then the

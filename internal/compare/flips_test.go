@@ -16,11 +16,11 @@ import (
 func pairOf(t *testing.T, s scenario.Scenario) *compare.PairOutlook {
 	t.Helper()
 	c := compare.Compare(s, nil, scenario.Date{})
-	p, err := compare.PairFlips(context.Background(), &c)
+	ahead, err := compare.LookAtPair(context.Background(), &c)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return p
+	return ahead.Outlook.Pair
 }
 
 // probe is one input of a pair, with the saving computed anew wherever asked.
@@ -257,7 +257,7 @@ func TestAStoppedSearchEnds(t *testing.T) {
 	ctx, stop := context.WithCancel(context.Background())
 	stop()
 	c := compare.Compare(quaysideByHand(), nil, scenario.Date{})
-	if _, err := compare.PairFlips(ctx, &c); err != context.Canceled {
+	if _, err := compare.LookAtPair(ctx, &c); err != context.Canceled {
 		t.Error(err)
 	}
 	if _, err := compare.LookAhead(ctx, &c, exact.Int(10)); err == nil || !strings.Contains(err.Error(), "canceled") {

@@ -9,24 +9,9 @@ import (
 // quote as it stands in the file, "rate:USD/EUR" (1 USD = x EUR).
 type Input = scenario.Input
 
-// side is one of the two offers held against each other.
-type side int
-
-const (
-	offerSide side = iota
-	otherSide
-)
-
-// duel is an offer held against another, the terms of both free to be changed.
-type duel struct {
-	names [2]string
-	terms [2]terms
-	rates []scenario.Rate
-}
-
-// knob is an input of a duel: where it stands today, and what turning it does.
-type knob struct {
-	input Input
+// input is an input of a pair: where it stands today, and what another value of it does.
+type input struct {
+	name  Input
 	owner string // the offer it belongs to; "" when it is the scenario's
 	quote int    // index of the quote in the file; −1 for anything else
 	today exact.Fraction
@@ -36,7 +21,7 @@ type knob struct {
 	inverse bool
 	// scale is how the film's value goes by it, for the limits it crosses.
 	scale scale
-	turn  func(t *terms, x exact.Fraction)
+	set   func(t *terms, x exact.Fraction)
 	// slope is what 1 more of it adds to the year of a side; nil for what changes the
 	// landed cost of an order instead.
 	slope func(t *terms) exact.Fraction
@@ -59,73 +44,73 @@ const (
 	scaleRate
 )
 
-// knobs are the inputs that apply to a duel and between whose limits the saving is
+// inputs are the inputs that apply to a pair and between whose limits the saving is
 // linear, in the order of the result.
-func (d *duel) knobs() []knob {
-	list := d.quoteKnobs()
-	offer, other := &d.terms[offerSide], &d.terms[otherSide]
+func (p *pair) inputs() []input {
+	list := p.quoteInputs()
+	offer, other := &p.terms[offerSide], &p.terms[otherSide]
 	both := [2]bool{true, true}
 	list = append(list,
-		priceKnob(scenario.InputOfferPrice, offer, offerSide, d.names[offerSide]),
-		priceKnob(scenario.InputBaselinePrice, other, otherSide, d.names[otherSide]),
-		knob{input: scenario.InputOfferShipping, owner: d.names[offerSide], quote: -1, today: offer.asking.shipping, moves: only(offerSide),
-			turn: func(t *terms, x exact.Fraction) { t.asking.shipping = x }},
+		priceInput(scenario.InputOfferPrice, offer, offerSide, p.names[offerSide]),
+		priceInput(scenario.InputBaselinePrice, other, otherSide, p.names[otherSide]),
+		input{name: scenario.InputOfferShipping, owner: p.names[offerSide], quote: -1, today: offer.asking.shipping, moves: only(offerSide),
+			set: func(t *terms, x exact.Fraction) { t.asking.shipping = x }},
 	)
 	if offer.spendsTime() || other.spendsTime() {
-		list = append(list, knob{input: scenario.InputHourlyValue, quote: -1, today: offer.hourly, moves: both,
-			turn:  func(t *terms, x exact.Fraction) { t.hourly = x },
+		list = append(list, input{name: scenario.InputHourlyValue, quote: -1, today: offer.hourly, moves: both,
+			set:   func(t *terms, x exact.Fraction) { t.hourly = x },
 			slope: func(t *terms) exact.Fraction { return t.minutes().Quo(exact.Int(60)) }})
 	}
-	for s, input := range [2]Input{scenario.InputOfferDeveloping, scenario.InputBaselineDeveloping} {
-		if t := &d.terms[s]; t.developing.counted() {
-			list = append(list, knob{input: input, owner: d.names[s], quote: -1, today: t.developing.perCassette, moves: only(side(s)),
-				turn:  func(t *terms, x exact.Fraction) { t.developing.perCassette = x },
+	for s, name := range [2]Input{scenario.InputOfferDeveloping, scenario.InputBaselineDeveloping} {
+		if t := &p.terms[s]; t.developing.counted() {
+			list = append(list, input{name: name, owner: p.names[s], quote: -1, today: t.developing.perCassette, moves: only(side(s)),
+				set:   func(t *terms, x exact.Fraction) { t.developing.perCassette = x },
 				slope: (*terms).cassettes})
 		}
 	}
 	if offer.imported() || other.imported() {
 		list = append(list,
-			knob{input: scenario.InputDutyPercent, quote: -1, today: offer.border.duty, moves: both,
-				turn: func(t *terms, x exact.Fraction) { t.border.duty = x }},
-			knob{input: scenario.InputTaxPercent, quote: -1, today: offer.border.tax, moves: both,
-				turn: func(t *terms, x exact.Fraction) { t.border.tax = x }},
+			input{name: scenario.InputDutyPercent, quote: -1, today: offer.border.duty, moves: both,
+				set: func(t *terms, x exact.Fraction) { t.border.duty = x }},
+			input{name: scenario.InputTaxPercent, quote: -1, today: offer.border.tax, moves: both,
+				set: func(t *terms, x exact.Fraction) { t.border.tax = x }},
 		)
 	}
 	return list
 }
 
-func priceKnob(input Input, t *terms, s side, owner string) knob {
-	return knob{input: input, owner: owner, quote: -1, today: t.asking.price, moves: only(s), from: aboveZero, scale: scalePrice,
-		turn: func(t *terms, x exact.Fraction) { t.asking.price = x }}
+func priceInput(name Input, t *terms, s side, owner string) input {
+	return input{name: name, owner: owner, quote: -1, today: t.asking.price, moves: only(s), from: aboveZero, scale: scalePrice,
+		set: func(t *terms, x exact.Fraction) { t.asking.price = x }}
 }
 
-// quoteKnobs are the quotes that the two offers go by, in the order of the file. A
+// quoteInputs are the quotes that the two offers go by, in the order of the file. A
 // quote that both use moves both, and always the same way round: a way home that
 // ends with it, and one that ends against it, would be for one home currency and
 // another.
-func (d *duel) quoteKnobs() (list []knob) {
-	for i := range d.rates {
-		k := knob{input: scenario.RateInput(d.rates[i]), quote: i, today: exact.FromDecimal(d.rates[i].Equals), from: aboveZero, scale: scaleRate}
+func (p *pair) quoteInputs() (list []input) {
+	for i := range p.rates {
+		in := input{name: scenario.RateInput(p.rates[i]), quote: i, today: exact.FromDecimal(p.rates[i].Equals), from: aboveZero, scale: scaleRate}
 		used := false
-		for s := range d.terms {
-			for _, step := range d.terms[s].route {
+		for s := range p.terms {
+			for _, step := range p.terms[s].route {
 				if step.Index == i {
-					used, k.moves[s], k.inverse = true, true, step.Against
+					used, in.moves[s], in.inverse = true, true, step.Against
 				}
 			}
 		}
 		if !used {
 			continue
 		}
-		today, inverse := k.today, k.inverse
-		k.turn = func(t *terms, x exact.Fraction) {
+		today, inverse := in.today, in.inverse
+		in.set = func(t *terms, x exact.Fraction) {
 			if inverse {
 				t.rate = t.rate.Mul(today).Quo(x)
 			} else {
 				t.rate = t.rate.Mul(x).Quo(today)
 			}
 		}
-		list = append(list, k)
+		list = append(list, in)
 	}
 	return list
 }
@@ -135,21 +120,21 @@ func only(s side) (moves [2]bool) {
 	return moves
 }
 
-// turned is a side's terms with the input at x. They share what is not turned.
-func (k *knob) turned(t *terms, s side, x exact.Fraction) terms {
+// with is a side's terms with the input at x. They share what does not go by it.
+func (in *input) with(t *terms, s side, x exact.Fraction) terms {
 	c := *t
-	if k.moves[s] {
-		k.turn(&c, x)
+	if in.moves[s] {
+		in.set(&c, x)
 	}
 	return c
 }
 
 // farthest is how far up the input is searched.
-func (k *knob) farthest() exact.Fraction {
-	if k.today.IsZero() {
+func (in *input) farthest() exact.Fraction {
+	if in.today.IsZero() {
 		return exact.Int(100)
 	}
-	return k.today.Mul(exact.Int(10))
+	return in.today.Mul(exact.Int(10))
 }
 
 // spendsTime says whether the offer takes minutes of loading or developing.

@@ -85,19 +85,19 @@ func landed(t *terms, month int) exact.Fraction {
 }
 
 // by is the year's cost as it goes by an input, in u: the input, or its inverse.
-func (o *outlay) by(k *knob, s side) pieces {
-	if !k.moves[s] {
+func (o *outlay) by(in *input, s side) pieces {
+	if !in.moves[s] {
 		return pieces{first: line{at0: o.cost}}
 	}
-	if k.slope != nil {
-		slope := k.slope(&o.terms)
-		return pieces{first: line{o.cost.Sub(slope.Mul(k.today)), slope}}
+	if in.slope != nil {
+		slope := in.slope(&o.terms)
+		return pieces{first: line{o.cost.Sub(slope.Mul(in.today)), slope}}
 	}
 	parts, weights := []pieces{{}}, []exact.Fraction{exact.Int(1)}
 	rest := o.cost
 	for _, p := range o.film {
-		parts = append(parts, piecesOf(k.knots(&o.terms, p.month), func(u exact.Fraction) exact.Fraction {
-			t := k.turned(&o.terms, s, k.x(u))
+		parts = append(parts, piecesOf(in.knots(&o.terms, p.month), func(u exact.Fraction) exact.Fraction {
+			t := in.with(&o.terms, s, in.x(u))
 			return landed(&t, p.month)
 		}))
 		weights = append(weights, p.orders)
@@ -108,27 +108,27 @@ func (o *outlay) by(k *knob, s side) pieces {
 }
 
 // x is the input at u, and u at x.
-func (k *knob) x(u exact.Fraction) exact.Fraction {
-	if k.inverse {
+func (in *input) x(u exact.Fraction) exact.Fraction {
+	if in.inverse {
 		return exact.Int(1).Quo(u)
 	}
 	return u
 }
 
 // knots are where the landed cost of an order at a month's price may bend or jump.
-func (k *knob) knots(t *terms, month int) (list []exact.Fraction) {
-	if k.from == fromZero {
+func (in *input) knots(t *terms, month int) (list []exact.Fraction) {
+	if in.from == fromZero {
 		list = append(list, exact.Fraction{}) // a first cent of duty brings the handling fee
 	}
 	film := exact.Int(int64(t.units)).Mul(exact.Int(100).Sub(t.asking.discount).Percent())
 	drift := exact.Max(exact.Fraction{}, t.asking.drift(month))
 	var seller, home exact.Fraction // value of the film for 1 of u
-	switch k.scale {
+	switch in.scale {
 	case scalePrice:
 		seller = film.Mul(drift)
 		home = seller.Mul(t.rate)
 	case scaleRate:
-		home = film.Mul(t.asking.price).Mul(drift).Mul(t.rate).Quo(k.x(k.today))
+		home = film.Mul(t.asking.price).Mul(drift).Mul(t.rate).Quo(in.x(in.today))
 	}
 	add := func(limit, each exact.Fraction) {
 		if each.Sign() > 0 && limit.Sign() > 0 {

@@ -9,10 +9,10 @@ import (
 	"reelworth/internal/scenario"
 )
 
-func BenchmarkPairFlips(b *testing.B) {
+func BenchmarkLookAtPair(b *testing.B) {
 	c := Compare(manyOffers(6, 12), nil, scenario.Date{})
 	for b.Loop() {
-		if _, err := PairFlips(context.Background(), &c); err != nil {
+		if _, err := LookAtPair(context.Background(), &c); err != nil {
 			b.Fatal(err)
 		}
 	}

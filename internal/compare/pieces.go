@@ -114,9 +114,9 @@ func (p *pieces) between(i int) line {
 	return p.knots[i-1].after
 }
 
-// turnAbove is the first place above u, at most most, where the value has the
+// crossAbove is the first place above u, at most most, where the value has the
 // opposite of sign; u itself where the value has it right after u. nil for none.
-func (p *pieces) turnAbove(u, most exact.Fraction, sign int) *exact.Fraction {
+func (p *pieces) crossAbove(u, most exact.Fraction, sign int) *exact.Fraction {
 	i, found := p.find(u)
 	if found {
 		i++
@@ -126,8 +126,8 @@ func (p *pieces) turnAbove(u, most exact.Fraction, sign int) *exact.Fraction {
 		if i < len(p.knots) {
 			to = exact.Min(most, p.knots[i].u)
 		}
-		if turn := p.between(i).turnIn(from, to, sign); turn != nil {
-			return turn
+		if at := p.between(i).crossIn(from, to, sign); at != nil {
+			return at
 		}
 		if i >= len(p.knots) || most.Less(p.knots[i].u) {
 			return nil
@@ -140,8 +140,8 @@ func (p *pieces) turnAbove(u, most exact.Fraction, sign int) *exact.Fraction {
 	return nil
 }
 
-// turnBelow is turnAbove downwards. least itself counts only where there is a knot.
-func (p *pieces) turnBelow(u, least exact.Fraction, sign int) *exact.Fraction {
+// crossBelow is crossAbove downwards. least itself counts only where there is a knot.
+func (p *pieces) crossBelow(u, least exact.Fraction, sign int) *exact.Fraction {
 	i, _ := p.find(u)
 	for to := u; least.Less(to); i-- {
 		from := least
@@ -149,9 +149,9 @@ func (p *pieces) turnBelow(u, least exact.Fraction, sign int) *exact.Fraction {
 			from = exact.Max(least, p.knots[i-1].u)
 		}
 		mirrored := line{p.between(i).at0, p.between(i).slope.Neg()}
-		if turn := mirrored.turnIn(to.Neg(), from.Neg(), sign); turn != nil {
-			turned := turn.Neg()
-			return &turned
+		if at := mirrored.crossIn(to.Neg(), from.Neg(), sign); at != nil {
+			back := at.Neg()
+			return &back
 		}
 		if i == 0 || p.knots[i-1].u.Less(least) {
 			return nil
@@ -164,9 +164,9 @@ func (p *pieces) turnBelow(u, least exact.Fraction, sign int) *exact.Fraction {
 	return nil
 }
 
-// turnIn is the first place after from and before to where the line has the opposite
+// crossIn is the first place after from and before to where the line has the opposite
 // of sign; from itself where it has that right after it.
-func (l line) turnIn(from, to exact.Fraction, sign int) *exact.Fraction {
+func (l line) crossIn(from, to exact.Fraction, sign int) *exact.Fraction {
 	here := l.at(from).Sign()
 	switch {
 	case here == -sign, here == 0 && l.slope.Sign() == -sign:

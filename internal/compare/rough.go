@@ -64,18 +64,18 @@ func roughOf(o *outlay) (r rough) {
 }
 
 // roughAt is the year of a side with an input that goes in steps at x.
-func (r *rivals) roughAt(k *knob, s side, x exact.Fraction) roughly {
-	o := r.out[s]
+func (p *pair) roughAt(in *input, s side, x exact.Fraction) roughly {
+	o := p.out[s]
 	good, share := o.terms.yield.Good, exact.Int(1)
-	if k.moves[s] {
-		switch k.input {
+	if in.moves[s] {
+		switch in.name {
 		case scenario.InputSpoiledPercent:
 			good = o.terms.yield.goodAt(x)
 		case scenario.InputRollsAYear:
 			if n, whole := x.Int64(); whole && n > 0 && n <= int64(len(o.volumes)) {
 				return o.volumes[n-1]
 			}
-			share = x.Quo(k.today)
+			share = x.Quo(in.today)
 		}
 	}
 	return o.roughYear(good, share)

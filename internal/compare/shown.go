@@ -46,6 +46,14 @@ func (c *Comparison) In(currency string, factor exact.Fraction) *Comparison {
 	return &s
 }
 
+// of is a comparison at home in the currency; nil for none.
+func (s Shown) of(c *Comparison) *Comparison {
+	if c == nil {
+		return nil
+	}
+	return c.In(s.Currency, s.Factor)
+}
+
 // all brings amounts to the currency in place.
 func (s Shown) all(amounts ...*exact.Fraction) {
 	for _, a := range amounts {
@@ -102,18 +110,10 @@ func (s Shown) outlook(o *Outlook) *Outlook {
 	shown := &Outlook{Offers: slices.Clone(o.Offers), Pair: s.pair(o.Pair)}
 	for i := range shown.Offers {
 		a := &shown.Offers[i]
-		a.Flips, a.Swings, a.OrderSizes = s.flips(a.Flips), slices.Clone(a.Swings), slices.Clone(a.OrderSizes)
-		for k := range a.Swings {
-			w := &a.Swings[k]
-			s.all(&w.SavingLow, &w.SavingHigh)
-			if inHome(w.Input) {
-				s.all(&w.Today, &w.Low, &w.High)
-			}
-		}
+		a.Pair, a.OrderSizes, a.CutSizes = s.pair(a.Pair), slices.Clone(a.OrderSizes), slices.Clone(a.CutSizes)
 		for k := range a.OrderSizes {
 			s.all(&a.OrderSizes[k].LandedPerUnit, &a.OrderSizes[k].TotalPerRoll)
 		}
-		a.CutSizes = slices.Clone(a.CutSizes)
 		for k := range a.CutSizes {
 			s.all(&a.CutSizes[k].TotalPerRoll)
 		}
@@ -127,22 +127,24 @@ func (s Shown) pair(p *PairOutlook) *PairOutlook {
 	}
 	shown := *p
 	s.all(&shown.Saving)
-	shown.Flips = s.flips(p.Flips)
-	return &shown
-}
-
-func (s Shown) flips(list []Flip) []Flip {
-	shown := slices.Clone(list)
-	for i := range shown {
-		shown[i] = s.flip(shown[i])
+	shown.Flips, shown.Swings = slices.Clone(p.Flips), slices.Clone(p.Swings)
+	for i := range shown.Flips {
+		shown.Flips[i] = s.flip(shown.Flips[i])
 	}
-	return shown
+	for i := range shown.Swings {
+		w := &shown.Swings[i]
+		s.all(&w.SavingLow, &w.SavingHigh)
+		if inHome(w.Input) {
+			s.all(&w.Today, &w.Low, &w.High)
+		}
+	}
+	return &shown
 }
 
 func (s Shown) flip(f Flip) Flip {
 	if inHome(f.Input) {
 		s.all(&f.Today)
-		f.Below, f.Above = s.maybe(f.Below), s.maybe(f.Above)
+		f.Below, f.Above, f.BelowEnd, f.AboveEnd = s.maybe(f.Below), s.maybe(f.Above), s.maybe(f.BelowEnd), s.maybe(f.AboveEnd)
 	}
 	return f
 }

@@ -16,24 +16,24 @@ const (
 	farthestRollsAYear = 10  // times today's
 )
 
-// stepKnobs are the inputs that go in steps.
-func (d *duel) stepKnobs() (list []knob) {
-	if t := &d.terms[offerSide]; t.reel || t.yield.spoiledPercent().Sign() > 0 {
-		list = append(list, spoiledKnob(t, d.names[offerSide]))
+// inputsInSteps are the inputs that go in steps.
+func (p *pair) inputsInSteps() (list []input) {
+	if t := &p.terms[offerSide]; t.reel || t.yield.spoiledPercent().Sign() > 0 {
+		list = append(list, spoiledInput(t, p.names[offerSide]))
 	}
-	return append(list, rollsKnob(&d.terms[offerSide]))
+	return append(list, rollsInput(&p.terms[offerSide]))
 }
 
-func spoiledKnob(t *terms, owner string) knob {
-	return knob{input: scenario.InputSpoiledPercent, owner: owner, quote: -1, today: t.yield.spoiledPercent(), moves: only(offerSide),
-		turn: func(t *terms, x exact.Fraction) { t.yield.Good = t.yield.goodAt(x) }}
+func spoiledInput(t *terms, owner string) input {
+	return input{name: scenario.InputSpoiledPercent, owner: owner, quote: -1, today: t.yield.spoiledPercent(), moves: only(offerSide),
+		set: func(t *terms, x exact.Fraction) { t.yield.Good = t.yield.goodAt(x) }}
 }
 
-// rollsKnob is the rolls a year, each month in proportion.
-func rollsKnob(t *terms) knob {
+// rollsInput is the rolls a year, each month in proportion.
+func rollsInput(t *terms) input {
 	today := t.shooting.rollsAYear()
-	return knob{input: scenario.InputRollsAYear, quote: -1, today: today, moves: [2]bool{true, true},
-		turn: func(t *terms, x exact.Fraction) {
+	return input{name: scenario.InputRollsAYear, quote: -1, today: today, moves: [2]bool{true, true},
+		set: func(t *terms, x exact.Fraction) {
 			if today.IsZero() {
 				return
 			}
@@ -46,9 +46,9 @@ func rollsKnob(t *terms) knob {
 
 // steps are the values an input is searched at, ascending; those of today's side of
 // things are left to the caller.
-func (k *knob) steps() (list []exact.Fraction) {
-	if k.input == scenario.InputSpoiledPercent {
-		most := exact.Max(exact.Int(mostSpoiled), k.today)
+func (in *input) steps() (list []exact.Fraction) {
+	if in.name == scenario.InputSpoiledPercent {
+		most := exact.Max(exact.Int(mostSpoiled), in.today)
 		for n := int64(0); ; n++ {
 			x := exact.Ratio(n, spoiledSteps)
 			if most.Less(x) {
@@ -57,7 +57,7 @@ func (k *knob) steps() (list []exact.Fraction) {
 			list = append(list, x)
 		}
 	}
-	most := exact.Min(exact.Int(mostRollsAYear), k.today.Mul(exact.Int(farthestRollsAYear)))
+	most := exact.Min(exact.Int(mostRollsAYear), in.today.Mul(exact.Int(farthestRollsAYear)))
 	for n := exact.Int(1); !most.Less(n); n = n.Add(exact.Int(1)) {
 		list = append(list, n)
 	}
@@ -66,27 +66,27 @@ func (k *knob) steps() (list []exact.Fraction) {
 
 // stepFlip looks for the nearest step with the opposite sign on either side; a
 // saving of 0 is not opposite.
-func (r *rivals) stepFlip(ctx context.Context, k *knob) (Flip, error) {
-	f := k.flip()
-	sign := r.saving.Sign()
-	if sign == 0 || k.input == scenario.InputRollsAYear && k.today.IsZero() {
+func (p *pair) stepFlip(ctx context.Context, in *input) (Flip, error) {
+	f := in.flip()
+	sign := p.saving.Sign()
+	if sign == 0 || in.name == scenario.InputRollsAYear && in.today.IsZero() {
 		return f, nil
 	}
 	var err error
-	turn := func(steps []exact.Fraction) *exact.Fraction {
+	nearest := func(steps []exact.Fraction) *exact.Fraction {
 		for i := range steps {
 			if err = ctx.Err(); err != nil {
 				return nil
 			}
-			if r.signAt(k, steps[i]) == -sign {
+			if p.signAt(in, steps[i]) == -sign {
 				return &steps[i]
 			}
 		}
 		return nil
 	}
 	var below, above []exact.Fraction
-	for _, x := range k.steps() {
-		switch x.Cmp(k.today) {
+	for _, x := range in.steps() {
+		switch x.Cmp(in.today) {
 		case -1:
 			below = append(below, x)
 		case 1:
@@ -94,15 +94,15 @@ func (r *rivals) stepFlip(ctx context.Context, k *knob) (Flip, error) {
 		}
 	}
 	slices.Reverse(below)
-	f.Below = turn(below)
-	f.Above = turn(above)
+	f.Below = nearest(below)
+	f.Above = nearest(above)
 	return f, err
 }
 
 // signAt is the sign of the saving with an input at x: by the rough reckoning where
 // that is sure, else by the years themselves.
-func (r *rivals) signAt(k *knob, x exact.Fraction) int {
-	offer, other := r.roughAt(k, offerSide, x), r.roughAt(k, otherSide, x)
+func (p *pair) signAt(in *input, x exact.Fraction) int {
+	offer, other := p.roughAt(in, offerSide, x), p.roughAt(in, otherSide, x)
 	saving := other.cost - offer.cost
 	switch sure := offer.sure && other.sure; {
 	case sure && saving > roughSlack*(offer.gross+other.gross):
@@ -110,18 +110,18 @@ func (r *rivals) signAt(k *knob, x exact.Fraction) int {
 	case sure && saving < -roughSlack*(offer.gross+other.gross):
 		return -1
 	}
-	return r.savingAt(k, x).Sign()
+	return p.savingAt(in, x).Sign()
 }
 
 // savingAt is the saving with an input at x, with no rounding.
-func (r *rivals) savingAt(k *knob, x exact.Fraction) exact.Fraction {
-	return r.costAt(k, otherSide, x).Sub(r.costAt(k, offerSide, x))
+func (p *pair) savingAt(in *input, x exact.Fraction) exact.Fraction {
+	return p.costAt(in, otherSide, x).Sub(p.costAt(in, offerSide, x))
 }
 
-func (r *rivals) costAt(k *knob, s side, x exact.Fraction) exact.Fraction {
-	if !k.moves[s] {
-		return r.out[s].cost
+func (p *pair) costAt(in *input, s side, x exact.Fraction) exact.Fraction {
+	if !in.moves[s] {
+		return p.out[s].cost
 	}
-	t := k.turned(&r.out[s].terms, s, x)
+	t := in.with(&p.out[s].terms, s, x)
 	return t.year().Cost
 }

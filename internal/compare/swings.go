@@ -29,29 +29,29 @@ const (
 	mostSwungSpoiled = 99 // percent
 )
 
-// swings are the inputs that move the saving. The duel's terms are rounded. The only
+// swings are the inputs that move the saving. The pair's terms are rounded. The only
 // error is ctx's.
-func (d *duel) swings(ctx context.Context, ranges []scenario.Range) (list []Swing, err error) {
-	today := [2]exact.Fraction{d.terms[offerSide].year().Cost, d.terms[otherSide].year().Cost}
-	for _, k := range append(d.knobs(), d.stepKnobs()...) {
+func (p *pair) swings(ctx context.Context, ranges []scenario.Range) (list []Swing, err error) {
+	today := [2]exact.Fraction{p.terms[offerSide].year().Cost, p.terms[otherSide].year().Cost}
+	for _, in := range append(p.inputs(), p.inputsInSteps()...) {
 		if err := ctx.Err(); err != nil {
 			return nil, err
 		}
-		low, high, typed, ok := k.swing(d.names[offerSide], ranges)
+		low, high, typed, ok := in.swing(p.names[offerSide], ranges)
 		if !ok {
 			continue
 		}
 		saving := func(x exact.Fraction) exact.Fraction {
 			cost := today
-			for s := range d.terms {
-				if k.moves[s] {
-					t := k.turned(&d.terms[s], side(s), x)
+			for s := range p.terms {
+				if in.moves[s] {
+					t := in.with(&p.terms[s], side(s), x)
 					cost[s] = t.year().Cost
 				}
 			}
 			return cost[otherSide].Sub(cost[offerSide])
 		}
-		w := Swing{Input: k.input, Offer: k.owner, Quote: k.quote, Today: k.today, Low: low, High: high,
+		w := Swing{Input: in.name, Offer: in.owner, Quote: in.quote, Today: in.today, Low: low, High: high,
 			SavingLow: saving(low), SavingHigh: saving(high), Typed: typed}
 		if !w.SavingLow.Equal(w.SavingHigh) {
 			list = append(list, w)
@@ -63,20 +63,20 @@ func (d *duel) swings(ctx context.Context, ranges []scenario.Range) (list []Swin
 
 // swing is the range of an input: the user's for this offer, the user's for all, or
 // its own. ok is false where it can only be what it is, or nothing.
-func (k *knob) swing(offer string, ranges []scenario.Range) (low, high exact.Fraction, typed, ok bool) {
+func (in *input) swing(offer string, ranges []scenario.Range) (low, high exact.Fraction, typed, ok bool) {
 	for _, of := range []string{offer, ""} {
 		for _, r := range ranges {
-			if r.Input == k.input && r.Offer == of && r.Low.Cmp(r.High) < 0 && r.Input.Allows(r.Low) && r.Input.Allows(r.High) {
+			if r.Input == in.name && r.Offer == of && r.Low.Cmp(r.High) < 0 && r.Input.Allows(r.Low) && r.Input.Allows(r.High) {
 				low, high = exact.FromDecimal(r.Low), exact.FromDecimal(r.High)
-				return low, high, true, k.input != scenario.InputRollsAYear || !k.today.IsZero()
+				return low, high, true, in.name != scenario.InputRollsAYear || !in.today.IsZero()
 			}
 		}
 	}
-	part := exact.Int(swingPercent).Percent().Mul(k.today)
-	low, high = k.today.Sub(part), k.today.Add(part)
-	switch k.input {
+	part := exact.Int(swingPercent).Percent().Mul(in.today)
+	low, high = in.today.Sub(part), in.today.Add(part)
+	switch in.name {
 	case scenario.InputSpoiledPercent:
-		twice := exact.Int(2).Mul(k.today)
+		twice := exact.Int(2).Mul(in.today)
 		low, high = exact.Int(0), exact.Min(exact.Int(mostSwungSpoiled), exact.Max(exact.Int(swingMostSpoiled), twice))
 	case scenario.InputRollsAYear:
 		low, high = low.Ceil(), high.Floor()

@@ -54,14 +54,14 @@ func (o *outlay) lookAtVolumes(ctx context.Context) error {
 
 // volumeRanges is who is cheaper at every whole number of rolls a year; nil where there is
 // none to look at.
-func (r *rivals) volumeRanges(ctx context.Context) (list []VolumeRange, err error) {
-	k := rollsKnob(&r.terms[offerSide])
-	for i := range r.out[offerSide].volumes {
+func (p *pair) volumeRanges(ctx context.Context) (list []VolumeRange, err error) {
+	in := rollsInput(&p.terms[offerSide])
+	for i := range p.out[offerSide].volumes {
 		if err := ctx.Err(); err != nil {
 			return nil, err
 		}
 		n := i + 1
-		cheaper := r.cheaperAt(&k, n)
+		cheaper := p.cheaperAt(&in, n)
 		if last := len(list) - 1; last >= 0 && list[last].Cheaper == cheaper {
 			list[last].To = n
 		} else {
@@ -73,8 +73,8 @@ func (r *rivals) volumeRanges(ctx context.Context) (list []VolumeRange, err erro
 
 // cheaperAt is who is cheaper at n rolls a year: by the rough reckoning where that is
 // sure, else by the years themselves.
-func (r *rivals) cheaperAt(k *knob, n int) Cheaper {
-	offer, other := r.out[offerSide].volumes[n-1], r.out[otherSide].volumes[n-1]
+func (p *pair) cheaperAt(in *input, n int) Cheaper {
+	offer, other := p.out[offerSide].volumes[n-1], p.out[otherSide].volumes[n-1]
 	saving, slack := other.cost-offer.cost, roughSlack*(offer.gross+other.gross)
 	decided := math.Abs(saving) - closePercent/100.*other.cost
 	if offer.sure && other.sure {
@@ -88,8 +88,8 @@ func (r *rivals) cheaperAt(k *knob, n int) Cheaper {
 		}
 	}
 	x := exact.Int(int64(n))
-	otherCost := r.costAt(k, otherSide, x)
-	exactly := otherCost.Sub(r.costAt(k, offerSide, x))
+	otherCost := p.costAt(in, otherSide, x)
+	exactly := otherCost.Sub(p.costAt(in, offerSide, x))
 	switch {
 	case isClose(exactly, otherCost):
 		return CheaperEven

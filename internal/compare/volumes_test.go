@@ -61,8 +61,8 @@ func TestVolumeRangesSayWhatTheYearsSayAtEveryNumber(t *testing.T) {
 		}
 		for i, offer := range o.Offers {
 			if c.Offers[i].Against != nil {
-				check(offer.Name, s.Baseline, offer.Volumes)
-			} else if offer.Volumes != nil {
+				check(offer.Name, s.Baseline, offer.Pair.Volumes)
+			} else if offer.Pair != nil {
 				t.Errorf("%s: %s has ranges against nobody", name, offer.Name)
 			}
 		}

@@ -76,16 +76,16 @@ func TestWhatChangesTheAnswer(t *testing.T) {
 	h.Page(pages.Changes)
 	s := demo()
 	c := compare.Compare(s, nil, scenario.DateOf(noon))
-	o, err := compare.LookAhead(t.Context(), &c, exact.Int(10))
+	ahead, err := compare.LookAhead(t.Context(), &c, exact.Int(10))
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := words.Flips(&c, o.Offers[2].Name, s.Baseline, c.Offers[2].Against.Saving, o.Offers[2].Flips, "en")
+	want := words.Flips(ahead, ahead.Outlook.Offers[2].Pair, "en")
 	shown := 0
 	for i, row := range h.answer.Changes.Flips {
 		if row.Visible() {
 			if row.Name.String() != want[i] {
-				t.Errorf("turn %d says %q, want %q", i, row.Name.String(), want[i])
+				t.Errorf("crossing %d says %q, want %q", i, row.Name.String(), want[i])
 			}
 			shown++
 		}
@@ -99,7 +99,7 @@ func TestWhatChangesTheAnswer(t *testing.T) {
 	if h.answer.Changes.Flip.Drawing == first || !h.answer.Changes.Flips[2].Chosen {
 		t.Error("another turn is chosen, but not drawn")
 	}
-	if under := h.View().Under; !strings.Contains(under, "16 rolls a year") {
+	if under := h.View().Under; !strings.Contains(under, "from 17 up to the 430 looked at") {
 		t.Error("the headline does not name the volume:", under)
 	}
 	if blank(h.answer.Changes.Swings.Image) {

@@ -71,7 +71,7 @@ func (p *pipeline) lookAhead() {
 		return
 	}
 	j := p.on.outlook()
-	j.Answer, j.Comparison, j.Flip = p.shown, *p.shown.Comparison, p.flip
+	j.Answer, j.Comparison, j.Flip = p.shown, p.shown.Comparison, p.flip
 	p.ahead.Post(j)
 }
 
@@ -86,7 +86,7 @@ func (p *pipeline) foresee(f *answer.Foresight) {
 	if p.shown != f.Job.Answer {
 		return
 	}
-	p.shown.Comparison.Outlook = f.Outlook
+	p.shown.Comparison = f.Ahead
 	p.on.foresee(f)
 	if !p.pace.Waiting {
 		p.settle()

@@ -58,7 +58,7 @@ func TestARangeIsKept(t *testing.T) {
 	if len(faults) > 0 || len(saved.Scenarios[0].Ranges) != 1 || saved.Scenarios[0].Ranges[0].High.String() != "150" {
 		t.Error(faults, saved.Scenarios[0].Ranges)
 	}
-	for _, s := range h.answer.Shown.Ahead.Rival.Swings {
+	for _, s := range h.answer.Shown.Ahead.Swings() {
 		if s.Input == "offer.price" && (s.Low.String() != "100" || s.High.String() != "150") {
 			t.Error("the swing goes from", s.Low, "to", s.High)
 		}

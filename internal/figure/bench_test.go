@@ -23,7 +23,7 @@ func BenchmarkFigure(b *testing.B) {
 		{"cost", func() *Drawing { return CostPerRoll(&c, reel, 640, 260, style) }},
 		{"spend", func() *Drawing { return Spend(&c, reel, 640, 260, style) }},
 		{"flip", func() *Drawing { return Flip(&c, curve, 640, 300, style) }},
-		{"swings", func() *Drawing { return Swings(&c, reel, ahead.Swings, 640, 300, style) }},
+		{"swings", func() *Drawing { return Swings(&c, reel, swingsAgainst(ahead), 640, 300, style) }},
 		{"sizes", func() *Drawing { return Sizes(&c, reel, ahead.OrderSizes, 640, 300, style) }},
 	} {
 		b.Run(fig.name+" layout", func(b *testing.B) {

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"reelworth/internal/compare"
-	"reelworth/internal/exact"
 	"reelworth/internal/words"
 )
 
@@ -17,26 +16,6 @@ func Flip(c *compare.Comparison, curve *compare.Curve, w, h float64, s Style) *D
 	_, y := sh.heading(f.title, f.under)
 	f.draw(sh, 0, y, sh.H)
 	return sh.Drawing
-}
-
-// FlipRange is a stretch of an input that shows today's value and the nearest flips,
-// with some room around them.
-func FlipRange(f *compare.Flip) (from, to exact.Fraction) {
-	low, high := f.Today, f.Today
-	if f.Below != nil {
-		low = exact.Min(low, *f.Below)
-	}
-	if f.Above != nil {
-		high = exact.Max(high, *f.Above)
-	}
-	room := high.Sub(low).Quo(exact.Int(3))
-	if room.IsZero() {
-		room = f.Today.Quo(exact.Int(2))
-	}
-	if room.IsZero() {
-		room = exact.Int(10)
-	}
-	return exact.Max(low.Sub(room), exact.Fraction{}), high.Add(room)
 }
 
 // flipFinding is a flip before it is drawn: what is said over it, and of what.

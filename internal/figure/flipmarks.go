@@ -153,17 +153,16 @@ func (ch *flipChart) values() {
 
 // rings marks where the cheaper offer changes next to today's value.
 func (ch *flipChart) rings() {
-	for _, turn := range compare.Turns([]compare.Flip{ch.curve.Flip}) {
-		value := turn.At.Float()
+	for _, x := range compare.Crossings([]compare.Flip{ch.curve.Flip}) {
+		value := x.At.Float()
 		if !ch.within(value) {
 			continue
 		}
 		at := ch.turning(value)
-		x, y := ch.px(at.x), ch.py(at.offer)
-		ch.ringAt(x, y, ch.style.Theme.Accent)
-		ch.hits = append(ch.hits, Hit{Rect: Rect{x - 6, y - 6, 12, 12}, Offer: ch.curve.Offer, Text: ch.say.TurningReadout(turn, ch.saves)})
-		text := ch.say.Turning(turn)
-		ch.ringLabel(x, y, text, ch.pens[0], ch.covered)
+		left, top := ch.px(at.x), ch.py(at.offer)
+		ch.ringAt(left, top, ch.style.Theme.Accent)
+		ch.hits = append(ch.hits, Hit{Rect: Rect{left - 6, top - 6, 12, 12}, Offer: ch.curve.Offer, Text: ch.say.CrossingReadout(x, ch.saves)})
+		ch.ringLabel(left, top, ch.say.Crossing(x), ch.pens[0], ch.covered)
 	}
 }
 

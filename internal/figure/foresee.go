@@ -10,23 +10,21 @@ import (
 )
 
 // ErrNothing is the error of an export of what would change the answer where nothing is
-// held against anything.
-var ErrNothing = errors.New("there is nothing to draw: choose a way to buy that can be computed and held against another")
+// compared with anything.
+var ErrNothing = errors.New("there is nothing to draw: choose a way to buy that can be computed and compared with another")
 
 // Foresee works out what a figure of an outlook shows, for the chosen offer: of a flip the
-// turn of that input, or the nearest where it has none. It does nothing for the other
+// crossing of that input, or the nearest where it has none. It does nothing for the other
 // figures. Errors: ErrNothing, and ctx's.
 func (e *Export) Foresee(ctx context.Context, input compare.Input, up bool) error {
 	if !slices.Contains(OutlookFigures(), e.Figure) {
 		return nil
 	}
-	c := *e.Comparison
-	var err error
-	if c.Outlook, err = compare.LookAhead(ctx, &c, exact.Int(compare.CeilingPercent)); err != nil {
+	c, err := compare.LookAhead(ctx, e.Comparison, exact.Int(compare.CeilingPercent))
+	if err != nil {
 		return err
 	}
-	e.Comparison = &c
-	s := c.StandingOf(e.Chosen)
+	e.Comparison = c
 	switch e.Figure {
 	case FigureSizes:
 		e.Sizes = c.Outlook.Of(e.Chosen).OrderSizes
@@ -35,17 +33,17 @@ func (e *Export) Foresee(ctx context.Context, input compare.Input, up bool) erro
 		e.Cuts = c.Outlook.Of(e.Chosen).CutSizes
 		return orNothing(len(e.Cuts))
 	case FigureSwings:
-		e.Swings, e.Chosen = s.Swings, s.Offer
+		if p := c.Outlook.PairOf(e.Chosen); p != nil {
+			e.Swings, e.Chosen = p.Swings, p.Offer
+		}
 		return orNothing(len(e.Swings))
 	}
-	turns := compare.Turns(s.Flips)
-	at := compare.PickTurn(turns, input, up)
-	if at < 0 {
-		return ErrNothing
-	}
-	from, to := FlipRange(&turns[at].Flip)
-	if e.Curve, err = c.CurveAt(ctx, s, turns[at], from, to); err != nil {
+	look, err := c.LookAt(ctx, e.Chosen, input, up)
+	if err != nil {
 		return err
+	}
+	if e.Curve = look.Curve; look.At < 0 {
+		return ErrNothing
 	}
 	return nil
 }

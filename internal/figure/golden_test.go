@@ -37,7 +37,7 @@ func TestFiguresLookAsTheyDid(t *testing.T) {
 		"strip":   Strip(c.Find(demoReel), 640, StripHeight, english(palette.Paper)),
 		"export":  export,
 		"flip":    demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
-		"swings":  Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
+		"swings":  Swings(c, demoPack, swingsAgainst(pack), 640, 300, english(palette.Paper)),
 		"history": History(past(demo(), 1300, history.Span{Years: 3}), demoReel, 640, 300, english(palette.Safelight)),
 		"beside":  SideBySide(besides(t, "EUR", wandering(3)), 640, 340, english(palette.Paper)),
 		"sizes":   Sizes(c, demoReel, reel.OrderSizes, 640, 300, english(palette.Paper)),

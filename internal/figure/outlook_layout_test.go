@@ -17,19 +17,30 @@ import (
 
 // ahead looks ahead of a comparison.
 func ahead(c *compare.Comparison) *compare.Outlook {
-	o, err := compare.LookAhead(context.Background(), c, exact.Int(compare.CeilingPercent))
+	c, err := compare.LookAhead(context.Background(), c, exact.Int(compare.CeilingPercent))
 	if err != nil {
 		panic(err)
 	}
-	return o
+	return c.Outlook
+}
+
+// swingsAgainst are an offer's swings against the baseline.
+func swingsAgainst(o *compare.OfferOutlook) []compare.Swing {
+	if o.Pair == nil {
+		return nil
+	}
+	return o.Pair.Swings
 }
 
 // curves are an offer's against the baseline, over every input that moves one of them.
 func curves(c *compare.Comparison, o *compare.OfferOutlook, points int) map[string]*compare.Curve {
 	list := map[string]*compare.Curve{}
-	for i := range o.Flips {
-		f := &o.Flips[i]
-		from, to := FlipRange(f)
+	if o.Pair == nil {
+		return list
+	}
+	for i := range o.Pair.Flips {
+		f := &o.Pair.Flips[i]
+		from, to := f.Around()
 		curve, err := compare.CurveOf(context.Background(), c, o.Name, c.Scenario.Baseline, f.Input, from, to, points)
 		if err != nil {
 			panic(err)
@@ -43,7 +54,7 @@ func curves(c *compare.Comparison, o *compare.OfferOutlook, points int) map[stri
 func prospects(c *compare.Comparison, all *compare.Outlook, points int, w, h float64, s Style, try func(name string, d *Drawing)) {
 	for i := range all.Offers {
 		o := &all.Offers[i]
-		try(fmt.Sprintf("swings of offer %d", i+1), Swings(c, o.Name, o.Swings, w, h, s))
+		try(fmt.Sprintf("swings of offer %d", i+1), Swings(c, o.Name, swingsAgainst(o), w, h, s))
 		try(fmt.Sprintf("sizes of offer %d", i+1), Sizes(c, o.Name, o.OrderSizes, w, h, s))
 		for input, curve := range curves(c, o, points) {
 			try(fmt.Sprintf("flip of offer %d over %s", i+1, input), Flip(c, curve, w, h, s))
@@ -169,7 +180,7 @@ func TestExportsOfWhatChangesTheAnswerHoldTheLayout(t *testing.T) {
 		for _, size := range [][2]float64{{0, 0}, {600, 450}, {2400, 1500}} {
 			for i := range outlook.Offers {
 				o := &outlook.Offers[i]
-				e := Export{Comparison: c, Chosen: o.Name, Swings: o.Swings, Sizes: o.OrderSizes, Style: english(palette.Safelight),
+				e := Export{Comparison: c, Chosen: o.Name, Swings: swingsAgainst(o), Sizes: o.OrderSizes, Style: english(palette.Safelight),
 					Date: scenario.Date{Year: 2026, Month: 11, Day: 24}, W: size[0], H: size[1]}
 				for _, curve := range curves(c, o, 20) {
 					e.Curve = curve

@@ -42,8 +42,8 @@ func TestChartsFillTheirPageWithTwoWaysAsWithEight(t *testing.T) {
 		}
 	}
 	c, pack := demoAhead(demoPack)
-	for n := 2; n <= min(8, len(pack.Swings)); n++ {
-		share := filled(t, Export{Figure: FigureSwings, Comparison: c, Chosen: demoPack, Swings: pack.Swings[:n], Style: english(palette.Paper)})
+	for n := 2; n <= min(8, len(pack.Pair.Swings)); n++ {
+		share := filled(t, Export{Figure: FigureSwings, Comparison: c, Chosen: demoPack, Swings: pack.Pair.Swings[:n], Style: english(palette.Paper)})
 		if share < 0.5 {
 			t.Errorf("%d swings reach over %.2f of their page", n, share)
 		}

@@ -106,7 +106,7 @@ func TestSVGAndPDFLookLikeTheImage(t *testing.T) {
 	_, pack := demoAhead(demoPack)
 	drawings := map[string]*Drawing{
 		"flip":   demoFlip(demoReel, scenario.InputRollsAYear, "1", "80", 640, 300, english(palette.Safelight)),
-		"swings": Swings(c, demoPack, pack.Swings, 640, 300, english(palette.Paper)),
+		"swings": Swings(c, demoPack, swingsAgainst(pack), 640, 300, english(palette.Paper)),
 		"sizes":  Sizes(c, demoPack, pack.OrderSizes, 640, 300, english(palette.Paper)),
 	}
 	for _, theme := range palette.Themes {

@@ -85,13 +85,14 @@ func (m *maker) receipt(b block, i int) {
 }
 
 // turns are the sentences on what would change the answer, the nearest first, but for the
-// rolls a year: orders come in lumps, so that only the ranges tell the whole of those.
+// rolls a year: the ranges beside them tell the whole of those.
 func (m *maker) turns() []string {
 	if m.pair == nil || m.c.Verdict.Kind == compare.VerdictUnlike {
 		return nil
 	}
-	flips := slices.DeleteFunc(slices.Clone(m.pair.Flips), func(f compare.Flip) bool { return f.Input == scenario.InputRollsAYear })
-	return words.Flips(m.c, m.pair.Offer, m.pair.Other, m.pair.Saving, flips, m.o.Locale)
+	other := *m.pair
+	other.Flips = slices.DeleteFunc(slices.Clone(other.Flips), func(f compare.Flip) bool { return f.Input == scenario.InputRollsAYear })
+	return words.Flips(m.c, &other, m.o.Locale)
 }
 
 // volumes are the ranges of rolls a year, and who is cheaper in each.

@@ -39,17 +39,13 @@ func Make(ctx context.Context, c *compare.Comparison, o Options) (*Handout, erro
 	if o.Paper == (paper.Size{}) {
 		o.Paper = paper.A4
 	}
-	pair := (*compare.PairOutlook)(nil)
-	if c.Outlook != nil {
-		pair = c.Outlook.Pair
-	}
-	if pair == nil {
+	if c.Outlook == nil {
 		var err error
-		if pair, err = compare.PairFlips(ctx, c); err != nil {
+		if c, err = compare.LookAtPair(ctx, c); err != nil {
 			return nil, err
 		}
 	}
-	m := maker{c: c, o: o, pair: pair, theme: onPaper(), flow: flow{size: o.Paper}}
+	m := maker{c: c, o: o, pair: c.Outlook.Pair, theme: onPaper(), flow: flow{size: o.Paper}}
 	m.flow.theme = m.theme
 	m.front()
 	m.back()

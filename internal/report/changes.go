@@ -30,16 +30,11 @@ func (b builder) turns() section {
 	}
 	s := section{title: fmt.Sprintf("What changes the answer, %s against %s", p.Offer, p.Other)}
 	g := grid{head: []string{"", "today", "turns below", "turns above"}}
-	value := func(f compare.Flip, x *exact.Fraction) string {
-		if x == nil {
-			return ""
-		}
-		return words.InputValue(b.c, p.Offer, p.Other, f.Input, *x, b.l)
-	}
 	for _, f := range p.Flips {
 		if f.Below != nil || f.Above != nil {
 			g.rows = append(g.rows, gridRow{cells: []string{
-				words.InputName(b.c, p.Offer, p.Other, f.Input), value(f, &f.Today), value(f, f.Below), value(f, f.Above)}})
+				words.InputName(b.c, p.Offer, p.Other, f.Input), words.InputValue(b.c, p.Offer, p.Other, f.Input, f.Today, b.l),
+				words.CrossingValue(b.c, p, f, false, b.l), words.CrossingValue(b.c, p, f, true, b.l)}})
 		}
 	}
 	if len(g.rows) > 0 {
@@ -54,10 +49,10 @@ func (b builder) swings() section {
 	base := b.c.Scenario.Baseline
 	for i := range b.c.Outlook.Offers {
 		o := &b.c.Outlook.Offers[i]
-		if len(o.Swings) == 0 {
+		if o.Pair == nil || len(o.Pair.Swings) == 0 {
 			continue
 		}
-		sorted := slices.Clone(o.Swings)
+		sorted := slices.Clone(o.Pair.Swings)
 		slices.SortStableFunc(sorted, func(a, b compare.Swing) int { return b.Spread().Cmp(a.Spread()) })
 		g := grid{title: b.name(i), head: []string{"", "low", "high", "saved at low", "saved at high"}}
 		for _, w := range sorted {

@@ -81,17 +81,18 @@ func outlookOf(c *compare.Comparison, i int) *compare.OfferOutlook {
 }
 
 func changesOf(o *compare.OfferOutlook) *jsonChanges {
-	j := &jsonChanges{Flips: make([]jsonFlip, len(o.Flips)), Swings: make([]jsonSwing, len(o.Swings))}
-	for i, f := range o.Flips {
+	p := o.Pair
+	j := &jsonChanges{Flips: make([]jsonFlip, len(p.Flips)), Swings: make([]jsonSwing, len(p.Swings))}
+	for i, f := range p.Flips {
 		j.Flips[i] = jsonFlip{f.Input, number(f.Today), numberOrNull(f.Below), numberOrNull(f.Above)}
 	}
-	for i, s := range o.Swings {
+	for i, s := range p.Swings {
 		j.Swings[i] = jsonSwing{s.Input, number(s.Low), number(s.High), number(s.SavingLow), number(s.SavingHigh)}
 	}
 	if o.Ceiling != nil {
 		j.Ceiling = &jsonCeiling{number(o.Ceiling.SavingPercent), number(o.Ceiling.Price)}
 	}
-	j.Volumes = rangesOf(o.Volumes, "offer", "baseline")
+	j.Volumes = rangesOf(p.Volumes, "offer", "baseline")
 	return j
 }
 

@@ -25,13 +25,15 @@ type Entry struct {
 // currency is the common one, "" for none; f are published rates, nil for none. Its only
 // error is ctx's.
 func Of(ctx context.Context, c *compare.Comparison, faults []scenario.Fault, currency string, f *rates.File) (Entry, error) {
-	e := Entry{Scenario: c.Scenario.Name, Comparison: c}
+	c, err := compare.LookAtPair(ctx, c)
+	if err != nil {
+		return Entry{}, err
+	}
+	e := Entry{Scenario: c.Scenario.Name, Comparison: c, Pair: c.Outlook.Pair}
 	if currency != "" {
 		e.Into = into(&c.Scenario, faults, currency, f)
 	}
-	var err error
-	e.Pair, err = compare.PairFlips(ctx, c)
-	return e, err
+	return e, nil
 }
 
 // Reel is the best reel, nil where none could be computed.

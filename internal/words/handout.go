@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"reelworth/internal/compare"
-	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -75,21 +74,6 @@ func AssumedInShort(c *compare.Comparison, l money.Locale) (said []string) {
 		if text != "" {
 			said = append(said, text)
 		}
-	}
-	return said
-}
-
-// VolumeLines say of every number of rolls a year that was looked at who is cheaper: "1 to
-// 15: the pack", "16 to 18: about the same".
-func VolumeLines(c *compare.Comparison, p *compare.PairOutlook, l money.Locale) (said []string) {
-	who := map[compare.Cheaper]string{compare.CheaperOffer: Called(&c.Scenario, p.Offer), compare.CheaperOther: Called(&c.Scenario, p.Other),
-		compare.CheaperEven: "about the same"}
-	for _, r := range p.Volumes {
-		span := l.Number(exact.Int(int64(r.From)), 0)
-		if r.To > r.From {
-			span += " to " + l.Number(exact.Int(int64(r.To)), 0)
-		}
-		said = append(said, span+": "+who[r.Cheaper])
 	}
 	return said
 }

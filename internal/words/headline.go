@@ -48,7 +48,7 @@ func Verdict(c *compare.Comparison, l money.Locale) Headline {
 	}
 	h := say(p)
 	if p.kind != compare.VerdictClose {
-		h.Under = join(h.Under, Turning(c, l))
+		h.Under = join(h.Under, Changing(c, l))
 	}
 	return h
 }
@@ -228,19 +228,17 @@ func (p pair) inCash() string {
 	return ""
 }
 
-// allCounted is the saving with what is left over, and where it comes from.
+// allCounted is the saving with what is left over, who saves it against whom, and where it
+// comes from.
 func (p pair) allCounted() string {
-	total := p.whole(p.held.Saving.Abs())
-	switch {
-	case p.held.Saving.Sign() < 0:
-		total += " more"
-	case p.kind == compare.VerdictReelIfKept: // the headline has not said yet that it saves
-		total += " less"
+	text := fmt.Sprintf("All counted, %s costs %s than %s", p.called(p.reel), p.difference(p.held.Saving), p.called(p.boxed))
+	if p.held.Saving.IsZero() {
+		text = fmt.Sprintf("All counted, %s costs the same as %s", p.called(p.reel), p.called(p.boxed))
 	}
 	if parts := p.parts(); parts != "" {
-		return fmt.Sprintf("All counted, %s: %s.", total, parts)
+		text += ": " + parts
 	}
-	return fmt.Sprintf("All counted, %s.", total)
+	return sentence(text)
 }
 
 // parts says how much of the saving comes from the film and how much from developing.

@@ -19,7 +19,7 @@ func TestHeadline(t *testing.T) {
 		{"the reel saves, with rolls left over", func(c *compare.Comparison) {},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"one roll left over, ahead from the first month", func(c *compare.Comparison) {
 			reelOf(c).Year.FilmLeftRolls = num("0.9")
 			c.Verdict.Pair.EvenMonth = 1
@@ -27,64 +27,64 @@ func TestHeadline(t *testing.T) {
 		},
 			"The reel saves EUR 211 in cash this year and leaves 1 roll over. It is ahead from the start.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 1 roll."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 1 roll."},
 		{"no roll left over, all equipment owned", func(c *compare.Comparison) {
 			reelOf(c).Year.FilmLeftRolls = num("0.4")
 			c.Verdict.Pair.PaybackExact, c.Verdict.Pair.PaybackRolls = ptr("0"), ptr("0")
 		},
 			"The reel saves EUR 211 in cash this year. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home."},
 		{"half a year", func(c *compare.Comparison) { c.Scenario.Months = 6 },
 			"The reel saves EUR 211 in cash in 6 months and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"five years name the year of the month", func(c *compare.Comparison) {
 			c.Scenario.Months = 60
 			c.Verdict.Pair.EvenMonth = 19
 		},
 			"The reel saves EUR 211 in cash in 5 years and leaves 9 rolls over. It is ahead from July 2028 on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"cash saved is less than half a unit", func(c *compare.Comparison) { c.Verdict.Pair.SavingCash = num("0.31") },
 			"The reel saves EUR 0.31 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 0.31 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"developing at home costs more", func(c *compare.Comparison) {
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("400"), num("-40.37")
 		},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: loading yourself saves 400, developing at home costs 40 more. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: loading yourself saves 400, developing at home costs 40 more. Equipment paid after 11 rolls."},
 		{"loading costs more", func(c *compare.Comparison) {
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("-40.37"), num("400")
 		},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: developing at home saves 400, loading yourself costs 40 more. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: developing at home saves 400, loading yourself costs 40 more. Equipment paid after 11 rolls."},
 		{"the same developing costs the same", func(c *compare.Comparison) {
 			c.Scenario.Offers[1].Developing = "Town lab"
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("359.63"), num("0")
 		},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: all of it by loading yourself. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: all of it by loading yourself. Equipment paid after 11 rolls."},
 		{"two labs", func(c *compare.Comparison) { c.Scenario.Offers[1].Developing = "Other lab" },
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing differently. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing differently. Equipment paid after 11 rolls."},
 		{"developing counted by neither", func(c *compare.Comparison) {
 			boxedOf(c).CountsDeveloping, reelOf(c).CountsDeveloping = false, false
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("359.63"), num("0")
 		},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
-			"EUR 211 in cash", "All counted, EUR 360. Equipment paid after 11 rolls."},
+			"EUR 211 in cash", "All counted, the reel costs EUR 360 less than the boxed rolls. Equipment paid after 11 rolls."},
 		{"of several reels the best is named", func(c *compare.Comparison) {
 			c.Scenario.Offers = append(c.Scenario.Offers, scenario.Offer{Name: "400 ft", Kind: scenario.KindReel})
 		},
 			"100 ft saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, EUR 360: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, 100 ft costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 
 		{"boxed, in cash and all counted", func(c *compare.Comparison) {
 			c.Verdict = compare.Verdict{Kind: compare.VerdictBoxed, Reel: "100 ft", Boxed: "Shop roll", Pair: &compare.Against{
@@ -92,7 +92,7 @@ func TestHeadline(t *testing.T) {
 				SavingFilm: num("-95.1"), SavingDeveloping: num("15"), PaybackRolls: ptr("60")}}
 		},
 			"Buy boxed: the reel would cost EUR 120 more this year.", "EUR 120 more",
-			"That is cash, with 9 rolls over. All counted, EUR 80 more: developing at home saves 15, loading yourself costs 95 more. " +
+			"That is cash, with 9 rolls over. All counted, the reel costs EUR 80 more than the boxed rolls: developing at home saves 15, loading yourself costs 95 more. " +
 				"In the long run a roll from the reel costs EUR 1.20 less, and its equipment is paid after 60 rolls."},
 		{"boxed, and no volume of one roll after another turns it", func(c *compare.Comparison) {
 			reelOf(c).Year.FilmLeftRolls = num("0")
@@ -101,7 +101,7 @@ func TestHeadline(t *testing.T) {
 				SavingFilm: num("-60.1"), SavingDeveloping: num("-20")}}
 		},
 			"Buy boxed: the reel would cost EUR 80 more this year.", "EUR 80 more",
-			"That is cash. All counted, EUR 80 more: loading yourself costs 60 more, developing at home 20 more. " +
+			"That is cash. All counted, the reel costs EUR 80 more than the boxed rolls: loading yourself costs 60 more, developing at home 20 more. " +
 				"Roll for roll, the reel is no cheaper either."},
 		{"boxed, although the reel saves cash", func(c *compare.Comparison) {
 			c.Scenario.Months = 18
@@ -109,7 +109,7 @@ func TestHeadline(t *testing.T) {
 				SavingPerRoll: num("-3"), SavingCash: num("50"), Saving: num("-80"), SavingFilm: num("-80")}}
 		},
 			"Buy boxed: the reel would save EUR 50 in cash in 18 months, but all counted cost EUR 80 more.", "EUR 80 more",
-			"All counted, EUR 80 more: all of it by loading yourself. Roll for roll, the reel is no cheaper either."},
+			"All counted, the reel costs EUR 80 more than the boxed rolls: all of it by loading yourself. Roll for roll, the reel is no cheaper either."},
 		{"boxed, at the same cash, one boxed offer of several", func(c *compare.Comparison) {
 			c.Scenario.Offers = append(c.Scenario.Offers, scenario.Offer{Name: "Pack", Kind: scenario.KindBoxed})
 			boxedOf(c).CountsDeveloping, reelOf(c).CountsDeveloping = false, false
@@ -117,7 +117,7 @@ func TestHeadline(t *testing.T) {
 				SavingPerRoll: num("3"), Saving: num("-80"), SavingFilm: num("-80")}}
 		},
 			"Buy boxed: the reel would cost the same in cash this year, all counted EUR 80 more.", "EUR 80 more",
-			"All counted, EUR 80 more. In the long run a roll from the reel costs EUR 3.00 less. The cheapest boxed is Shop roll."},
+			"All counted, the reel costs EUR 80 more than Shop roll. In the long run a roll from the reel costs EUR 3.00 less. The cheapest boxed is Shop roll."},
 
 		{"close", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictClose
@@ -139,7 +139,7 @@ func TestHeadline(t *testing.T) {
 			c.Verdict.Pair.EvenMonth = 0
 		},
 			"The reel only pays if you shoot what is left: EUR 40 in cash more this year, 9 rolls over.", "EUR 40 in cash more",
-			"All counted, EUR 360 less: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"the reel pays if what is left is sold", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictReelIfKept
 			c.Verdict.Pair.SavingCash = num("0")
@@ -147,7 +147,7 @@ func TestHeadline(t *testing.T) {
 		},
 			"The reel only pays if what is left gets used or sold: the same in cash this year, supplies and equipment worth EUR 55 over.",
 			"the same in cash",
-			"All counted, EUR 360 less: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 
 		{"unlike, the boxed rolls lack developing", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictUnlike

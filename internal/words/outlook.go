@@ -2,41 +2,50 @@ package words
 
 import (
 	"fmt"
+	"strings"
 
 	"reelworth/internal/compare"
-	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
 
-// Flips says what would turn an answer, the nearest first: one sentence for each side
-// of a flip. saving is what the offer saves against the other today.
-func Flips(c *compare.Comparison, offer, other string, saving exact.Fraction, flips []compare.Flip, l money.Locale) []string {
-	r := rivals{voiceOf(c, l), offer, other}
-	var list []string
-	for _, t := range compare.Turns(flips) {
-		list = append(list, r.turn(t, saving.Sign()))
+// Flips says what would change the answer of a pair, the nearest first: one sentence for
+// each of its crossings. nil for no pair.
+func Flips(c *compare.Comparison, p *compare.PairOutlook, l money.Locale) (list []string) {
+	if p == nil {
+		return nil
+	}
+	r := rivals{voiceOf(c, l), p.Offer, p.Other}
+	for _, x := range compare.Crossings(p.Flips) {
+		if x.Input == scenario.InputRollsAYear {
+			list = append(list, r.volumes(p.Volumes).crossing(x))
+		} else {
+			list = append(list, r.crossing(x, p.Saving.Sign()))
+		}
 	}
 	return list
 }
 
-// turn is the sentence of one turn.
-func (r rivals) turn(t compare.Turn, sign int) string {
+// crossing is the sentence of one crossing, but for one of the rolls a year.
+func (r rivals) crossing(x compare.Crossing, sign int) string {
+	text := r.iff(x, sign)
+	if !x.At.Equal(x.Today) {
+		text += "; today " + r.today(x)
+	}
+	return text + "."
+}
+
+// iff is crossing without today's value and without a full stop.
+func (r rivals) iff(x compare.Crossing, sign int) string {
 	then := r.offer
 	if sign > 0 {
 		then = r.other
 	}
 	winner := r.is(then)
-	if t.Input == scenario.InputOfferPrice && then == r.offer || t.Input == scenario.InputBaselinePrice && then == r.other {
+	if x.Input == scenario.InputOfferPrice && then == r.offer || x.Input == scenario.InputBaselinePrice && then == r.other {
 		winner = "it is"
 	}
-	text := fmt.Sprintf("If %s, %s cheaper", r.condition(t), winner)
-	if !t.At.Equal(t.Today) && t.Input != scenario.InputRollsAYear {
-		text += "; today " + r.today(t)
-	} else if t.Input == scenario.InputRollsAYear {
-		text += "; now you shoot " + r.plain(t.Today, 2)
-	}
-	return text + "."
+	return fmt.Sprintf("If %s, %s cheaper", r.condition(x), winner)
 }
 
 // is is an offer as the subject of a sentence with its verb.
@@ -48,29 +57,34 @@ func (r rivals) is(name string) string {
 	return called + " is"
 }
 
-// condition is what must come about.
-func (r rivals) condition(t compare.Turn) string {
-	switch t.Input {
+// condition is what must come about. Of what goes in steps it claims that step alone.
+func (r rivals) condition(x compare.Crossing) string {
+	switch x.Input {
 	case scenario.InputRollsAYear:
-		return fmt.Sprintf("you shoot %s rolls a year or %s", r.plain(t.At, 0), choice(t.Up, "more", "fewer"))
+		return fmt.Sprintf("you shoot %s rolls a year", r.plain(x.At, 0))
 	case scenario.InputSpoiledPercent:
-		return fmt.Sprintf("%s %% or %s of %s is spoiled", r.plain(t.At, 1), choice(t.Up, "more", "less"), Called(r.s, r.offer))
+		return fmt.Sprintf("%s %s %% of %s is spoiled", choice(x.Up, "as much as", "only"), r.plain(x.At, 1), Called(r.s, r.offer))
 	}
-	subject := r.subject(t.Input)
-	if t.At.Equal(t.Today) {
-		return subject + choice(t.Up, " goes up at all", " goes down at all")
+	subject := r.subject(x.Input)
+	at, back := r.stretch(x)
+	end := ""
+	if back != nil {
+		end = choice(x.Up, " and less than ", " and more than ") + r.asTyped(x.Input, *back)
+	}
+	if x.At.Equal(x.Today) {
+		return subject + choice(x.Up, " goes up at all", " goes down at all") + strings.Replace(end, " and", ", but", 1)
 	}
 	verb := "costs"
-	switch t.Input {
+	switch x.Input {
 	case scenario.InputDutyPercent, scenario.InputTaxPercent:
 		verb = "is"
 	case scenario.InputHourlyValue:
 		verb = "is worth"
 	}
-	if t.At.IsZero() {
+	if at.IsZero() {
 		return subject + " " + verb + " nothing"
 	}
-	return fmt.Sprintf("%s %s %s than %s", subject, verb, choice(t.Up, "more", "less"), r.turning(t))
+	return fmt.Sprintf("%s %s %s than %s", subject, verb, choice(x.Up, "more", "less"), r.asTyped(x.Input, at)) + end
 }
 
 // subject is an input as the subject of a condition.
@@ -97,18 +111,6 @@ func (r rivals) unitOf(name string) string {
 	return called
 }
 
-// turning is the value a turn is at, with as many places as tell it from today's.
-func (r rivals) turning(t compare.Turn) string {
-	text := r.value(t.Input, t.At)
-	if text == r.value(t.Input, t.Today) {
-		if _, in := pairOfRate(t.Input); in != "" {
-			return r.plain(t.At, 12) + noBreak + in
-		}
-		return joinUnit(r.currency(t.Input), r.plain(t.At, 8))
-	}
-	return text
-}
-
 func joinUnit(currency, number string) string {
 	if currency == "" {
 		return number
@@ -116,14 +118,11 @@ func joinUnit(currency, number string) string {
 	return currency + " " + number
 }
 
-func (r rivals) today(t compare.Turn) string {
-	switch currency := r.currency(t.Input); {
-	case currency != "":
-		return r.bare(t.Today, currency)
-	case t.Quote >= 0 && t.Quote < len(r.s.Rates):
-		return r.l.Field(r.s.Rates[t.Quote].Equals)
+func (r rivals) today(x compare.Crossing) string {
+	if r.currency(x.Input) != "" || x.Quote >= 0 {
+		return r.bareAsTyped(x.Input, x.Today)
 	}
-	return r.value(t.Input, t.Today)
+	return r.asTyped(x.Input, x.Today)
 }
 
 func choice(yes bool, a, b string) string {
@@ -133,42 +132,21 @@ func choice(yes bool, a, b string) string {
 	return b
 }
 
-// Turning is what would turn the verdict in short: the rolls a year, and the nearest
+// Changing is what would change the verdict in short: the rolls a year, and the nearest
 // other input. It is "" until an outlook was asked for, and where no winner is named.
-func Turning(c *compare.Comparison, l money.Locale) string {
+func Changing(c *compare.Comparison, l money.Locale) string {
 	if c.Outlook == nil || c.Outlook.Pair == nil || c.Verdict.Kind == compare.VerdictUnlike {
 		return ""
 	}
 	p := c.Outlook.Pair
 	r := rivals{voiceOf(c, l), p.Offer, p.Other}
-	text := ""
-	if v := p.Volume(); v != nil {
-		text = r.volume(v, p.Saving.Sign())
-	}
-	for _, t := range compare.Turns(p.Flips) {
-		if t.Input != scenario.InputRollsAYear {
-			return join(text, r.turn(t, p.Saving.Sign()))
+	text := r.volumes(p.Volumes).sentence()
+	for _, x := range compare.Crossings(p.Flips) {
+		if x.Input != scenario.InputRollsAYear {
+			return join(text, r.iff(x, p.Saving.Sign())+".")
 		}
 	}
 	return text
-}
-
-// volume says at how many rolls a year the verdict turns.
-func (r rivals) volume(v *compare.Flip, sign int) string {
-	then := Called(r.s, r.offer) + " is cheaper"
-	if sign > 0 {
-		then = "buy boxed"
-	}
-	one := exact.Int(1)
-	switch {
-	case v.Below != nil && v.Above != nil:
-		return fmt.Sprintf("Below %s and from %s rolls a year on, %s.", r.plain(v.Below.Add(one), 0), r.plain(*v.Above, 0), then)
-	case v.Below != nil:
-		return fmt.Sprintf("Below %s rolls a year, %s.", r.plain(v.Below.Add(one), 0), then)
-	case v.Above != nil:
-		return fmt.Sprintf("From %s rolls a year on, %s.", r.plain(*v.Above, 0), then)
-	}
-	return ""
 }
 
 // Payback says after how many rolls the equipment that only this offer needs is paid,
@@ -187,12 +165,13 @@ func Payback(s *scenario.Scenario, a *compare.Against, l money.Locale) string {
 	return text + "."
 }
 
-// Ceiling says up to which price an offer still saves.
+// Ceiling says up to which price an offer still saves a percent of a roll, which is another
+// measure than the year that flips go by.
 func Ceiling(c *compare.Comparison, offer string, ceiling *compare.Ceiling, l money.Locale) string {
 	if ceiling == nil {
 		return ""
 	}
 	v := voiceOf(c, l)
-	return fmt.Sprintf("Up to %s %s still saves %s a roll.",
-		l.Amount(ceiling.Price, ceiling.Currency), Called(v.s, offer), v.percent(ceiling.SavingPercent))
+	return fmt.Sprintf("Roll for roll, in the long run, %s saves %s up to a price of %s.",
+		Called(v.s, offer), v.percent(ceiling.SavingPercent), l.Amount(ceiling.Price, ceiling.Currency))
 }

@@ -48,6 +48,9 @@ const NoCurve = "This figure has no say in these two"
 
 // Title is the finding, without a full stop; sign is that of what the offer saves today.
 func (f Flipping) Title(sign int) string {
+	if len(f.curve.Volumes) > 0 {
+		return f.r.volumes(f.curve.Volumes).title()
+	}
 	if sign == 0 {
 		return "Both cost the same today"
 	}
@@ -56,12 +59,12 @@ func (f Flipping) Title(sign int) string {
 		winner = f.r.other
 	}
 	text := begin(f.r.s, winner) + strings.TrimPrefix(f.r.is(winner), Called(f.r.s, winner)) + " cheaper"
-	turns := compare.Turns([]compare.Flip{f.curve.Flip})
-	if len(turns) == 0 {
+	crossings := compare.Crossings([]compare.Flip{f.curve.Flip})
+	if len(crossings) == 0 {
 		return text + " at every value drawn"
 	}
-	for i, t := range turns {
-		text += choice(i == 0, " unless ", ", or ") + f.r.condition(t)
+	for i, x := range crossings {
+		text += choice(i == 0, " unless ", ", or ") + f.r.condition(x)
 	}
 	return text
 }
@@ -82,23 +85,18 @@ func (f Flipping) Unit() string {
 // Today marks today's value: "today 0.8875".
 func (f Flipping) Today() string { return "today " + f.r.bareValue(f.curve.Input, f.curve.Today) }
 
-// Turning marks where the answer turns: "1.6088", or "15 or fewer" of what goes in steps.
-func (f Flipping) Turning(t compare.Turn) string {
-	text := f.r.bareValue(t.Input, t.At)
-	if text == f.r.bareValue(t.Input, t.Today) {
-		text = f.r.plain(t.At, 12)
-	}
-	switch t.Input {
-	case scenario.InputRollsAYear:
-		return text + choice(t.Up, " or more", " or fewer")
-	case scenario.InputSpoiledPercent:
-		return text + choice(t.Up, " or more", " or less")
-	}
-	return text
+// Crossing marks where the answer crosses over: "1.6398", "15".
+func (f Flipping) Crossing(x compare.Crossing) string {
+	return f.r.bareAsTyped(x.Input, f.r.threshold(x))
 }
 
-// TurningReadout says where the answer turns.
-func (f Flipping) TurningReadout(t compare.Turn, sign int) string { return f.r.turn(t, sign) }
+// CrossingReadout says where the answer crosses over.
+func (f Flipping) CrossingReadout(x compare.Crossing, sign int) string {
+	if x.Input == scenario.InputRollsAYear {
+		return f.r.volumes(f.curve.Volumes).crossing(x)
+	}
+	return f.r.crossing(x, sign)
+}
 
 // Where says at which value of the input a point is; beside is −1 just below a jump and
 // 1 just above it.

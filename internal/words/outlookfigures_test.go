@@ -18,6 +18,13 @@ func curveOf(input scenario.Input, today string, flip compare.Flip) *compare.Cur
 	return &compare.Curve{Input: input, Offer: "100 ft", Other: "Shop roll", Today: num(today), Flip: flip}
 }
 
+// curveOver is a curve over the rolls a year.
+func curveOver(volumes []compare.VolumeRange) *compare.Curve {
+	c := curveOf(scenario.InputRollsAYear, "43", compare.Flip{Below: ptr("15")})
+	c.Volumes = volumes
+	return c
+}
+
 func TestTitlesOfFlips(t *testing.T) {
 	c := year()
 	c.Scenario.Rates = []scenario.Rate{{One: "USD", Equals: dec("0.8875"), In: "EUR"}}
@@ -28,8 +35,12 @@ func TestTitlesOfFlips(t *testing.T) {
 	}{
 		{curveOf("rate:USD/EUR", "0.8875", compare.Flip{Above: ptr("1.60875")}), 1,
 			"The reel is cheaper unless 1 USD costs more than 1.6088 EUR", "EUR of the whole year, all counted, against 1 USD in EUR", "EUR"},
-		{curveOf(scenario.InputRollsAYear, "43", compare.Flip{Below: ptr("15"), Above: ptr("200")}), 1,
-			"The reel is cheaper unless you shoot 15 rolls a year or fewer, or you shoot 200 rolls a year or more",
+		{curveOver(yearsVolumes), 1,
+			"The boxed rolls up to 13 rolls a year, about the same to 16, the reel to 430",
+			"EUR of the whole year, all counted, against rolls a year", "rolls"},
+		{curveOver(yearsVolumes[2:]), 1, "The reel up to the 430 rolls a year looked at",
+			"EUR of the whole year, all counted, against rolls a year", "rolls"},
+		{curveOver(append(yearsVolumes[:2:2], yearsVolumes...)), 1, "Up to 430 rolls a year the answer changes 4 times",
 			"EUR of the whole year, all counted, against rolls a year", "rolls"},
 		{curveOf(scenario.InputOfferPrice, "118", compare.Flip{Below: ptr("99")}), -1,
 			"The boxed rolls are cheaper unless the reel costs less than USD 99.00",
@@ -54,10 +65,12 @@ func TestMarksOfFlips(t *testing.T) {
 	curve := curveOf(scenario.InputOfferPrice, "118", compare.Flip{Above: ptr("242.897")})
 	f := FlippingOf(c, curve, "de")
 	same(t, "today", f.Today(), "today 118,00")
-	same(t, "turn", f.Turning(compare.Turns([]compare.Flip{curve.Flip})[0]), "242,90")
-	same(t, "a turn that rounds to today", f.Turning(compare.Turn{Flip: curve.Flip, At: num("118.001"), Up: true}), "118,001")
+	same(t, "crossing", f.Crossing(compare.Crossings([]compare.Flip{curve.Flip})[0]), "242,90")
+	same(t, "a crossing just above today", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("118.001"), Up: true}), "118,01")
+	same(t, "one just below", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("117.999")}), "117,99")
+	same(t, "one just above nothing", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("0.004")}), "0,004")
 	rolls := curveOf(scenario.InputRollsAYear, "43", compare.Flip{Below: ptr("15")})
-	same(t, "steps", FlippingOf(c, rolls, "en").Turning(compare.Turns([]compare.Flip{rolls.Flip})[0]), "15 or fewer")
+	same(t, "steps", FlippingOf(c, rolls, "en").Crossing(compare.Crossings([]compare.Flip{rolls.Flip})[0]), "15")
 	p := compare.CurvePoint{At: num("150"), Offer: num("900.4"), Other: num("850")}
 	same(t, "dearer", f.Readout(p, 1), "Price of the reel, just above 150,00 USD: the reel 900 EUR, the boxed rolls 850; the reel costs 50 more")
 	p.Other = p.Offer
@@ -125,23 +138,31 @@ func TestTitlesOfSizes(t *testing.T) {
 func TestNoSentenceOfTheFiguresHasAHole(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := anything(t)
-		o, err := compare.LookAhead(context.Background(), c, exact.Int(20))
+		c, err := compare.LookAhead(context.Background(), c, exact.Int(20))
 		if err != nil {
 			t.Fatal(err)
 		}
 		var said []string
-		for _, offer := range o.Offers {
-			s := SwingingOf(c, offer.Name, offer.Swings, "en")
+		for _, offer := range c.Outlook.Offers {
 			z := SizingOf(c, offer.Name, offer.OrderSizes, "en")
-			said = append(said, s.Title(), s.Under(), z.Title(), z.Under())
-			for i := range offer.Swings {
-				said = append(said, s.Readout(&offer.Swings[i]), s.Name(&offer.Swings[i]))
-			}
+			said = append(said, z.Title(), z.Under())
 			for i := range offer.OrderSizes {
 				said = append(said, z.Readout(&offer.OrderSizes[i]))
 			}
-			for _, flip := range offer.Flips {
-				f := FlippingOf(c, &compare.Curve{Input: flip.Input, Offer: offer.Name, Other: c.Scenario.Baseline, Today: flip.Today, Flip: flip}, "en")
+			if offer.Pair == nil {
+				continue
+			}
+			s := SwingingOf(c, offer.Name, offer.Pair.Swings, "en")
+			said = append(said, s.Title(), s.Under())
+			for i := range offer.Pair.Swings {
+				said = append(said, s.Readout(&offer.Pair.Swings[i]), s.Name(&offer.Pair.Swings[i]))
+			}
+			for _, flip := range offer.Pair.Flips {
+				curve := &compare.Curve{Input: flip.Input, Offer: offer.Name, Other: c.Scenario.Baseline, Today: flip.Today, Flip: flip}
+				if flip.Input == scenario.InputRollsAYear {
+					curve.Volumes = offer.Pair.Volumes
+				}
+				f := FlippingOf(c, curve, "en")
 				said = append(said, f.Title(1), f.Title(-1), f.Under(), f.Today(),
 					f.Readout(compare.CurvePoint{At: flip.Today, Other: exact.Int(1)}, 0), strings.Join(f.Header(), "; "))
 			}

@@ -11,10 +11,10 @@ import (
 // OutlookJob asks what would change an answer that is on the screen.
 type OutlookJob struct {
 	Answer     *Answer
-	Comparison compare.Comparison // a copy, so that the screen's can be added to meanwhile
-	All        bool               // of every offer, not only of the verdict's pair
-	Offer      string             // the chosen one
-	Flip       FlipKey            // the flip that is looked at
+	Comparison *compare.Comparison
+	All        bool    // of every offer, not only of the verdict's pair
+	Offer      string  // the chosen one
+	Flip       FlipKey // the flip that is looked at
 	Style      figure.Style
 	Room       Rooms
 }
@@ -22,12 +22,20 @@ type OutlookJob struct {
 // Foresight is what came of it.
 type Foresight struct {
 	Job      OutlookJob
-	Outlook  *compare.Outlook
-	Rival    compare.Standing
-	Flips    []compare.Turn
-	At       int            // of the flip that is drawn, −1 for none
-	curve    *compare.Curve // of that flip
+	Ahead    *compare.Comparison // with its outlook
+	Look     *compare.Look       // at the flip that is drawn
 	Pictures [Figures]Picture
+}
+
+// Pair is what is looked at, nil for nothing.
+func (f *Foresight) Pair() *compare.PairOutlook { return f.Look.Pair }
+
+// Swings are how far each input moves what is looked at; nil where it does not.
+func (f *Foresight) Swings() []compare.Swing {
+	if p := f.Pair(); p != nil {
+		return p.Swings
+	}
+	return nil
 }
 
 // FlipKey names a flip across answers: what moves, and whether up or down.
@@ -48,36 +56,27 @@ func LookAhead(ctx context.Context, j OutlookJob) (*Foresight, bool) {
 
 // foresee works out an outlookJob; its only error is ctx's.
 func foresee(ctx context.Context, j OutlookJob) (*Foresight, error) {
-	f := &Foresight{Job: j, At: -1}
-	c := &f.Job.Comparison
+	f := &Foresight{Job: j, Look: &compare.Look{At: -1}}
 	var err error
 	if !j.All {
-		f.Outlook = &compare.Outlook{}
-		f.Outlook.Pair, err = compare.PairFlips(ctx, c)
+		f.Ahead, err = compare.LookAtPair(ctx, j.Comparison)
 		return f, err
 	}
-	if f.Outlook, err = compare.LookAhead(ctx, c, exact.Int(compare.CeilingPercent)); err != nil {
+	if f.Ahead, err = compare.LookAhead(ctx, j.Comparison, exact.Int(compare.CeilingPercent)); err != nil {
 		return nil, err
 	}
-	c.Outlook = f.Outlook
-	f.Rival = c.StandingOf(j.Offer)
-	f.Flips = compare.Turns(f.Rival.Flips)
-	if f.At = compare.PickTurn(f.Flips, j.Flip.Input, j.Flip.Up); f.At < 0 {
-		return f, nil
-	}
-	from, to := figure.FlipRange(&f.Flips[f.At].Flip)
-	f.curve, err = c.CurveAt(ctx, f.Rival, f.Flips[f.At], from, to)
+	f.Look, err = f.Ahead.LookAt(ctx, j.Offer, j.Flip.Input, j.Flip.Up)
 	return f, err
 }
 
 // draw draws a figure of it, nil where there is nothing to draw.
 func (f *Foresight) draw(i int, w, h float64) *figure.Drawing {
-	c, style := &f.Job.Comparison, f.Job.Style
+	c, style := f.Ahead, f.Job.Style
 	switch {
-	case i == Flip && f.curve != nil:
-		return figure.Flip(c, f.curve, w, h, style)
-	case i == Swings && len(f.Rival.Swings) > 0:
-		return figure.Swings(c, f.Rival.Offer, f.Rival.Swings, w, h, style)
+	case i == Flip && f.Look.Curve != nil:
+		return figure.Flip(c, f.Look.Curve, w, h, style)
+	case i == Swings && len(f.Swings()) > 0:
+		return figure.Swings(c, f.Pair().Offer, f.Swings(), w, h, style)
 	case i == Sizes:
 		if o := f.OrderSizesOf(f.Job.Offer); o != nil {
 			return figure.Sizes(c, f.Job.Offer, o.OrderSizes, w, h, style)
@@ -88,7 +87,7 @@ func (f *Foresight) draw(i int, w, h float64) *figure.Drawing {
 
 // OrderSizesOf is the outlook of an offer, nil where there is none.
 func (f *Foresight) OrderSizesOf(offer string) *compare.OfferOutlook {
-	if o := f.Outlook.Of(offer); len(o.OrderSizes) > 0 {
+	if o := f.Ahead.Outlook.Of(offer); len(o.OrderSizes) > 0 {
 		return o
 	}
 	return nil

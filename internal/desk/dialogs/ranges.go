@@ -12,17 +12,17 @@ import (
 // AskRange asks how far an input swings; the range is kept in the file.
 func (a *Asker) AskRange() {
 	f := a.host.Ahead()
-	if f == nil || len(f.Rival.Swings) == 0 {
+	if f == nil || len(f.Swings()) == 0 {
 		return
 	}
-	c := &f.Job.Comparison
+	c := f.Ahead
 	var options []kit.Option
-	for _, s := range f.Rival.Swings {
-		options = append(options, kit.Option{Value: string(s.Input), Label: words.InputName(c, f.Rival.Offer, f.Rival.Other, s.Input)})
+	for _, s := range f.Swings() {
+		options = append(options, kit.Option{Value: string(s.Input), Label: words.InputName(c, f.Pair().Offer, f.Pair().Other, s.Input)})
 	}
 	low, high := kit.NewTextBox(true), kit.NewTextBox(true)
 	show := func(input string) {
-		for _, s := range f.Rival.Swings {
+		for _, s := range f.Swings() {
 			if string(s.Input) == input {
 				low.Set(a.host.Locale().Field(s.Low.Decimal(placesOf(s))))
 				high.Set(a.host.Locale().Field(s.High.Decimal(placesOf(s))))

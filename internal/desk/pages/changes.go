@@ -49,9 +49,9 @@ func (p *ChangesPage) fill(v View) {
 	if f == nil || !f.Job.All {
 		return
 	}
-	c := &f.Job.Comparison
+	c, look := f.Ahead, f.Look
 	p.intro.Set(kit.Span{Text: changesIntro(f, l), Color: kit.Muted})
-	sentences := words.Flips(c, f.Rival.Offer, f.Rival.Other, f.Rival.Saving, f.Rival.Flips, l)
+	sentences := words.Flips(c, look.Pair, l)
 	for len(p.Flips) < len(sentences) {
 		row := kit.NewCard(nil, p.move)
 		row.Bare = true
@@ -63,15 +63,15 @@ func (p *ChangesPage) fill(v View) {
 			row.Hide()
 			continue
 		}
-		t := f.Flips[i]
+		t := look.Crossings[i]
 		row.Choose = func() { p.choose(answer.FlipKey{Input: t.Input, Up: t.Up}) }
-		row.Chosen = i == f.At
+		row.Chosen = i == look.At
 		row.Name.Set(kit.Span{Text: sentences[i]})
 		row.Show()
 		row.Refresh()
 	}
 	p.Flip.putOrHide(f.Pictures[answer.Flip])
-	if len(f.Rival.Swings) > 0 {
+	if len(f.Swings()) > 0 {
 		p.swing.Show()
 		p.Swings.put(f.Pictures[answer.Swings])
 	} else {
@@ -94,18 +94,18 @@ func (p *ChangesPage) move(step int) {
 
 // changesIntro says who is held against whom.
 func changesIntro(f *answer.Foresight, l money.Locale) string {
-	c := &f.Job.Comparison
-	if f.Rival.Offer == "" {
+	c, pair := f.Ahead, f.Pair()
+	if pair == nil {
 		return "Nothing to hold against each other yet: add a reel and a boxed roll that can be computed."
 	}
-	text := fmt.Sprintf("%s against %s.", f.Rival.Offer, f.Rival.Other)
-	if len(f.Flips) == 0 {
+	text := fmt.Sprintf("%s against %s.", pair.Offer, pair.Other)
+	if len(f.Look.Crossings) == 0 {
 		return text + " No single figure turns the answer within ten times what it is today."
 	}
 	text += " One figure changed, everything else as it is; the nearest first."
-	if o := c.Find(f.Rival.Offer); o != nil && o.Against != nil && f.Rival.Other == c.Scenario.Baseline {
+	if o := c.Find(pair.Offer); o != nil && o.Against != nil && pair.Other == c.Scenario.Baseline {
 		text = join(text, words.Payback(&c.Scenario, o.Against, l))
-		if a := f.Outlook.Of(f.Rival.Offer); a.Ceiling != nil {
+		if a := c.Outlook.Of(pair.Offer); a.Ceiling != nil {
 			text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
 		}
 	}

@@ -49,7 +49,7 @@ func (p *SizesPage) fill(v View) {
 	if f == nil || !f.Job.All {
 		return
 	}
-	c := &f.Job.Comparison
+	c := f.Ahead
 	o := f.OrderSizesOf(f.Job.Offer)
 	if o == nil {
 		p.why.Set(kit.Span{Text: "Choose a way to buy that can be computed.", Color: kit.Muted})

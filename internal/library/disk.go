@@ -10,6 +10,7 @@ import (
 	"runtime"
 	"strings"
 	"time"
+	"unicode/utf8"
 
 	"github.com/natefinch/atomic"
 )
@@ -55,7 +56,7 @@ func (realDisk) syncFolder(path string) error {
 }
 
 // replace puts data in the place of path, whole or not at all. Mode 0 means a new
-// file, with the permissions new files get. ready, which may be nil, has the last
+// file, with the permissions new files get; else its attributes are those of the old. ready, which may be nil, has the last
 // word before the old file goes. The info is that of the new file.
 func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() error) (info fs.FileInfo, err error) {
 	f, temp, err := createBeside(on, path)
@@ -67,7 +68,7 @@ func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() e
 			os.Remove(temp)
 		}
 	}()
-	err = fill(f, data, mode)
+	err = fill(f, data, mode, func() { keepAttributes(path, temp) })
 	if e := f.Close(); err == nil {
 		err = e
 	}
@@ -89,7 +90,8 @@ func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() e
 	return info, nil
 }
 
-func fill(f file, data []byte, mode fs.FileMode) error {
+// fill writes a new file, for good. finish is called before it goes to the disk.
+func fill(f file, data []byte, mode fs.FileMode, finish func()) error {
 	if _, err := f.Write(data); err != nil {
 		return err
 	}
@@ -97,6 +99,7 @@ func fill(f file, data []byte, mode fs.FileMode) error {
 		if err := f.Chmod(mode); err != nil {
 			return err
 		}
+		finish()
 	}
 	return f.Sync()
 }
@@ -117,11 +120,18 @@ func createBeside(on disk, path string) (f file, temp string, err error) {
 const tempEnd = ".saving"
 
 func tempStart(path string) string {
-	name := filepath.Base(path)
-	if len(name) > 200 {
-		name = name[:200] // names may be 255 bytes long
+	return filepath.Join(filepath.Dir(path), "."+cutName(filepath.Base(path), 200)+".")
+}
+
+// longestName is how many bytes a file's name may have on any system in use.
+const longestName = 255
+
+// cutName is a name of at most so many bytes, cut between two letters.
+func cutName(name string, most int) string {
+	for most < len(name) && most > 0 && !utf8.RuneStart(name[most]) {
+		most--
 	}
-	return filepath.Join(filepath.Dir(path), "."+name+".")
+	return name[:min(most, len(name))]
 }
 
 // sweep removes what a save that was killed has left beside path: after a minute

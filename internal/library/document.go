@@ -25,6 +25,9 @@ type Document struct {
 	// Rewritten says that the last save could not change the text in place and wrote it
 	// anew, without its comments; the .bak has them.
 	Rewritten bool
+	// Parted says that the last save parted the file from other names that it had, hard
+	// links: they keep the old content.
+	Parted bool
 
 	text   []byte // as it was read or last saved
 	unread bool   // no scenario of it could be read

@@ -43,8 +43,8 @@ func (e *AlreadyThere) Error() string {
 	return e.Path + ": a file of this name is there already; choose another name, or overwrite it"
 }
 
-// problem puts a system's error into words; done is "opened", "saved", "kept"
-// or "removed".
+// problem puts a system's error into words; done is "opened", "saved", "written",
+// "kept" or "removed".
 func problem(done, path string, err error) error {
 	var p *Problem
 	if err == nil || errors.As(err, &p) {

@@ -16,11 +16,13 @@ type Options struct {
 	// Overwrite saves over a file that was changed from outside, or over another
 	// file.
 	Overwrite bool
+	// Force replaces a file that is read-only, or another user's.
+	Force bool
 }
 
 // Save writes a file over the document's own and makes it the document's content.
-// The bytes it replaces stay in Path + ".bak". Errors: *ChangedOutside, *Problem; the
-// file on disk is then as it was.
+// The bytes it replaces stay beside it, in a .bak. Errors: *ChangedOutside, *Protected,
+// *Problem; the file on disk is then as it was.
 func (d *Document) Save(f scenario.File, o Options) error {
 	if d.Path == "" {
 		return &Problem{Path: "new document", Wrong: "it has no name yet", Remedy: "save it under a name"}
@@ -34,7 +36,8 @@ func (d *Document) Save(f scenario.File, o Options) error {
 }
 
 // SaveAs is Save under another name, which becomes the document's. Errors:
-// *AlreadyThere, *ChangedOutside where the name is the document's own, *Problem.
+// *AlreadyThere, *ChangedOutside where the name is the document's own, *Protected,
+// *Problem.
 func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
 	full, err := filepath.Abs(path)
 	if err != nil {
@@ -62,6 +65,11 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 	if err != nil {
 		return problem("saved", path, err)
 	}
+	release, err := alone(d.on(), target)
+	if err != nil {
+		return err
+	}
+	defer release()
 	old, now, err := whatIsThere(target)
 	if err != nil {
 		return tooLargeToReplace(path, err, o)
@@ -71,9 +79,15 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 			return err
 		}
 	}
+	if !o.Force {
+		if err := protects(path, target); err != nil {
+			return err
+		}
+	}
+	parted := parts(target)
 	if now.there && !bytes.Equal(old, data) {
-		if _, err := replace(d.on(), path+".bak", old, now.mode, nil); err != nil {
-			return problem("saved", path+".bak", err)
+		if err := d.backUp(path, target, old, now); err != nil {
+			return err
 		}
 	}
 	unchanged := func() error { return unchangedSince(target, now, path) }
@@ -89,7 +103,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 		return problem("saved", path, err)
 	}
 	d.settle(path, f, data, info)
-	d.Rewritten = !inPlace
+	d.Rewritten, d.Parted = !inPlace, parted
 	return nil
 }
 

@@ -1,0 +1,36 @@
+package library
+
+import (
+	"errors"
+	"io/fs"
+	"path/filepath"
+	"syscall"
+)
+
+// backupEnd is the ending of the file that a save replaced.
+const backupEnd = ".bak"
+
+// backupPath is where the file that a save replaces is kept; a name that would be too
+// long is cut.
+func backupPath(path, end string) string {
+	return filepath.Join(filepath.Dir(path), cutName(filepath.Base(path), longestName-len(end))+end)
+}
+
+// backUp keeps what a save replaces beside it: beside the link where the file is one,
+// or else beside its target, if the link's folder cannot be written.
+func (d *Document) backUp(path, target string, old []byte, now stamp) error {
+	err := d.writeBackup(path, old, now)
+	if target != path && (errors.Is(err, fs.ErrPermission) || errors.Is(err, syscall.EROFS)) {
+		path = target
+		err = d.writeBackup(path, old, now)
+	}
+	if err != nil {
+		return problem("saved", backupPath(path, backupEnd), err)
+	}
+	return nil
+}
+
+func (d *Document) writeBackup(path string, old []byte, now stamp) error {
+	_, err := replace(d.on(), backupPath(path, backupEnd), old, now.mode, nil)
+	return err
+}

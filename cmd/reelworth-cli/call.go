@@ -24,6 +24,7 @@ type call struct {
 	offer    string
 	input    string
 	out      string
+	force    bool // replace a file that is protected
 	scale    string
 	theme    string
 	paper    string
@@ -71,6 +72,9 @@ func (cmd command) parse(args []string, today scenario.Date) (call, error) {
 			return c, fmt.Errorf("there is no --%s here", name)
 		case given[name] && !f.many:
 			return c, fmt.Errorf("--%s is given twice", name)
+		case f.bare && joined:
+			return c, fmt.Errorf("--%s takes nothing after it", name)
+		case f.bare:
 		case !joined && i+1 == len(args):
 			return c, fmt.Errorf("--%s needs %s after it", name, f.value)
 		case !joined:
@@ -124,6 +128,7 @@ type flagSpec struct {
 	first    string // the value where none is given; "" for none
 	required bool
 	many     bool // it may be repeated
+	bare     bool // there is nothing to write after it
 	set      func(c *call, value string) error
 }
 

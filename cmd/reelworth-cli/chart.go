@@ -42,7 +42,7 @@ func chartCommand() command {
 				set: oneOf("scale", []string{"1", "2", "3"}, func(c *call) *string { return &c.scale })},
 			{name: "theme", value: "paper|safelight", help: "light or dark", first: "paper",
 				set: oneOf("theme", []string{"paper", "safelight"}, func(c *call) *string { return &c.theme })},
-			localeFlag, todayFlag, ratesFlag, inFlag,
+			localeFlag, todayFlag, ratesFlag, inFlag, forceFlag,
 		}, spanFlags),
 		do: doChart,
 	}
@@ -116,11 +116,7 @@ func writeChart(c call, s stage, e figure.Export) int {
 		return statusFine
 	}
 	format := cmp.Or(c.format, ending(c.out))
-	if err := writeWhole(c.out, func(w io.Writer) error { return e.Write(w, format) }); err != nil {
-		s.complain("%v", err)
-		return statusCall
-	}
-	return statusFine
+	return writeWhole(c, s, func(w io.Writer) error { return e.Write(w, format) })
 }
 
 // export is the chart a call asks for; comparison is nil where it is of none.

@@ -29,6 +29,7 @@ func cutCommand() command {
 			{name: "offer", value: "NAME", help: "the reel that is offered", set: func(c *call, value string) error { c.offer = value; return nil }},
 			{name: "wish", value: "NxEXPOSURES|EXPOSURES", help: "a number of cassettes, or as many as fit; may be repeated", required: true, many: true, set: setWish},
 			{name: "out", value: "FILE.pdf", help: "a sheet to print, too", set: outEnding(".pdf")},
+			forceFlag,
 			{name: "paper", value: "a4|letter", help: "of that sheet", first: "a4",
 				set: oneOf("paper", []string{"a4", "letter"}, func(c *call) *string { return &c.paper })},
 			{name: "format", value: "table|json", help: "how to print it", first: "table",

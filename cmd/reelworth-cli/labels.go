@@ -34,6 +34,7 @@ func labelsCommand() command {
 		flags: []flagSpec{
 			reel,
 			{name: "out", value: "FILE.pdf|FILE.png", help: "the file to write", required: true, set: outEnding(".pdf", ".png")},
+			forceFlag,
 			{name: "numbers", value: "N|N-M", help: "only the cassettes of these numbers", set: setNumbers},
 			{name: "sheet", value: "a4|letter|plain", help: "3 × 8 labels on A4, 3 × 10 on Letter, plain A4 to cut", first: "a4",
 				set: oneOf("sheet", []string{"a4", "letter", "plain"}, func(c *call) *string { return &c.loader.sheet })},
@@ -128,9 +129,8 @@ func printed(c call, s stage, pages []*paper.Page, title string, lacking []rune)
 
 // wrote writes the file a call names, and warns of letters that are boxes in it.
 func wrote(c call, s stage, draw func(io.Writer) error, lacking []rune) int {
-	if err := writeWhole(c.out, draw); err != nil {
-		s.complain("%v", err)
-		return statusCall
+	if status := writeWhole(c, s, draw); status != statusFine {
+		return status
 	}
 	if text := words.LettersLacking(lacking); text != "" {
 		s.complain("%s: %s", c.out, text)

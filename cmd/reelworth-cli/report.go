@@ -20,7 +20,7 @@ func reportCommand() command {
 			{name: "out", value: "FILE", help: "where to, ending in .pdf", required: true, set: outEnding(".pdf")},
 			{name: "paper", value: "a4|letter", help: "the sheets it is printed on", first: "a4",
 				set: oneOf("paper", []string{"a4", "letter"}, func(c *call) *string { return &c.paper })},
-			localeFlag, todayFlag,
+			localeFlag, todayFlag, forceFlag,
 		},
 		do: doReport,
 	}

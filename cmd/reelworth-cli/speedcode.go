@@ -23,6 +23,7 @@ func speedCodeCommand() command {
 			{name: "exposures", value: "N", help: "of the cassette", first: "36", set: setExposures},
 			{name: "tolerance", value: "0.5|1|2|3", help: "in stops", first: "1", set: setTolerance},
 			{name: "out", value: "FILE.pdf", help: "a template to print, too", set: outEnding(".pdf")},
+			forceFlag,
 			{name: "paper", value: "a4|letter", help: "of the template", first: "a4",
 				set: oneOf("paper", []string{"a4", "letter"}, func(c *call) *string { return &c.paper })},
 			{name: "format", value: "table|json", help: "how to print it", first: "table",

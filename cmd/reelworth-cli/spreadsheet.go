@@ -17,7 +17,7 @@ func spreadsheetCommand() command {
 		flags: []flagSpec{
 			oneScenarioFlag,
 			{name: "out", value: "FILE", help: "where to, ending in .xlsx", required: true, set: outEnding(".xlsx")},
-			localeFlag, todayFlag,
+			localeFlag, todayFlag, forceFlag,
 		},
 		do: doSpreadsheet,
 	}
@@ -42,9 +42,5 @@ func handOn(c call, s stage, make func(place int, src source) ([]byte, error)) i
 		s.complain("reelworth-cli: %v", err)
 		return statusInput
 	}
-	if err := writeWhole(c.out, func(w io.Writer) error { _, err := w.Write(data); return err }); err != nil {
-		s.complain("%v", err)
-		return statusCall
-	}
-	return status
+	return max(status, writeWhole(c, s, func(w io.Writer) error { _, err := w.Write(data); return err }))
 }

@@ -94,7 +94,7 @@ func (cmd command) usage() string {
 		if f.first != "" {
 			help += fmt.Sprintf(" (%s)", f.first)
 		}
-		fmt.Fprintf(&b, "  %-40s%s\n", "--"+f.name+" "+f.value, help)
+		fmt.Fprintf(&b, "  %-40s%s\n", strings.TrimSpace("--"+f.name+" "+f.value), help)
 	}
 	return b.String()
 }

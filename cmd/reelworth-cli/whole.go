@@ -3,57 +3,37 @@ package main
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io"
-	"io/fs"
-	"os"
-	"path/filepath"
+
+	"reelworth/internal/library"
 )
 
-// writeWhole writes a file as a whole or not at all: a reader never sees half of it,
-// and a file that was there stays as it was when something fails.
-func writeWhole(path string, draw func(io.Writer) error) error {
+// forceFlag is for commands that write a file.
+var forceFlag = flagSpec{name: "force", help: "replace a file that is read-only, or another user's", bare: true,
+	set: func(c *call, _ string) error { c.force = true; return nil }}
+
+// writeWhole writes the file a call names as a whole or not at all, and returns the status
+// that makes.
+func writeWhole(c call, s stage, draw func(io.Writer) error) int {
 	var content bytes.Buffer
 	if err := draw(&content); err != nil {
-		return unwritable(path, err)
+		s.complain("reelworth-cli: %v", err)
+		return statusInput
 	}
-	if real, err := filepath.EvalSymlinks(path); err == nil {
-		path = real // a link stays a link
+	parted, err := library.Export(c.out, content.Bytes(), library.Options{Force: c.force})
+	var protected *library.Protected
+	switch {
+	case errors.As(err, &protected) && protected.Other:
+		s.complain("%s: the file belongs to another user; name another, or replace it with --force", c.out)
+		return statusCall
+	case errors.As(err, &protected):
+		s.complain("%s: the file is read-only; name another, or replace it with --force", c.out)
+		return statusCall
+	case err != nil:
+		s.complain("%v", err)
+		return statusCall
+	case parted:
+		s.complain("%s: the file had other names (hard links); they keep what it held before", c.out)
 	}
-	mode := fs.FileMode(0o666)
-	if info, err := os.Stat(path); err == nil {
-		if !info.Mode().IsRegular() {
-			return unwritable(path, errors.New("it is no ordinary file"))
-		}
-		mode = info.Mode().Perm()
-	}
-	temporary := filepath.Join(filepath.Dir(path), fmt.Sprintf(".%s.%d", filepath.Base(path), os.Getpid()))
-	f, err := os.OpenFile(temporary, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
-	if err != nil {
-		return unwritable(path, err)
-	}
-	_, err = f.Write(content.Bytes())
-	if err == nil {
-		err = f.Sync()
-	}
-	if closing := f.Close(); err == nil {
-		err = closing
-	}
-	if err == nil {
-		err = os.Rename(temporary, path)
-	}
-	if err != nil {
-		os.Remove(temporary)
-		return unwritable(path, err)
-	}
-	return nil
-}
-
-func unwritable(path string, err error) error {
-	why := err
-	var file *fs.PathError
-	if errors.As(err, &file) {
-		why = file.Err
-	}
-	return fmt.Errorf("%s: could not be written (%v); name a file in a folder you may write to", path, why)
+	return statusFine
 }

@@ -61,7 +61,7 @@ func (f *files) askOpen() {
 	f.leaving(func() {
 		chooser := dialog.NewFileOpen(func(chosen fyne.URIReadCloser, err error) {
 			if err != nil {
-				f.on.Report("The file was not opened", err)
+				f.on.Report(words.NotOpened, err)
 				return
 			}
 			if chosen != nil {
@@ -97,11 +97,11 @@ func (f *files) open(path string) {
 func (f *files) opened(doc *library.Document, err error) {
 	switch {
 	case err != nil:
-		f.on.Report("The file was not opened", err)
+		f.on.Report(words.NotOpened, err)
 	case len(doc.Faults) > 0:
 		f.showFaults(doc)
 	case len(doc.File.Scenarios) == 0:
-		f.on.Report("The file was not opened", errors.New(doc.Path+" holds no scenario."))
+		f.on.Report(words.NotOpened, errors.New(doc.Path+" holds no scenario."))
 	default:
 		s := session.New(doc.File)
 		s.Doc = doc

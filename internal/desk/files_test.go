@@ -79,6 +79,94 @@ func TestAFileChangedOutsideIsNotOverwritten(t *testing.T) {
 	}
 }
 
+func TestAReadOnlyFileIsAskedAboutBeforeItIsReplaced(t *testing.T) {
+	h := open(t)
+	text := string(scenario.Write(scenario.Demo()))
+	path := write(t, text)
+	if err := os.Chmod(path, 0o444); err != nil {
+		t.Fatal(err)
+	}
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	h.Settle()
+	h.files.save(nil)
+	h.Settle()
+	if !strings.Contains(h.dialogText(), "read-only") || string(read(t, path)) != text {
+		t.Fatal("replaced without asking")
+	}
+	h.press(t, "Cancel")
+	if string(read(t, path)) != text || !strings.Contains(h.View().State, "unsaved") {
+		t.Error("cancelled, but saved")
+	}
+	h.files.save(nil)
+	h.Settle()
+	h.press(t, "Replace")
+	if !strings.Contains(string(read(t, path)), `price = "99"`) || strings.Contains(h.View().State, "unsaved") {
+		t.Error("not replaced after all")
+	}
+	h.mustType(t, "offer[3].price", "98")
+	h.files.save(nil)
+	h.Settle()
+	if h.View().Asking || !strings.Contains(string(read(t, path)), `price = "98"`) {
+		t.Error("asked again about the same file")
+	}
+}
+
+func TestAFileThatIsChangedAndReadOnlyIsAskedAboutTwice(t *testing.T) {
+	h := open(t)
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	h.mustType(t, "offer[3].price", "99")
+	if err := os.WriteFile(path, []byte("schema = 1\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Chmod(path, 0o444); err != nil {
+		t.Fatal(err)
+	}
+	h.files.save(nil)
+	h.Settle()
+	h.press(t, "Overwrite")
+	h.press(t, "Replace")
+	if h.View().Asking || !strings.Contains(string(read(t, path)), `price = "99"`) {
+		t.Error("not saved:", h.dialogText())
+	}
+}
+
+func TestAnExportAsksBeforeItReplacesAReadOnlyFile(t *testing.T) {
+	h := open(t)
+	path := filepath.Join(t.TempDir(), "cost.svg")
+	if err := os.WriteFile(path, []byte("theirs"), 0o444); err != nil {
+		t.Fatal(err)
+	}
+	h.asker.AskExport(answer.Cost)
+	h.answerPath(t, path)
+	h.press(t, "Export")
+	h.press(t, "Replace") // it is there
+	if !strings.Contains(h.dialogText(), "read-only") || string(read(t, path)) != "theirs" {
+		t.Fatal("replaced without asking")
+	}
+	h.press(t, "Replace")
+	if h.View().Asking || len(read(t, path)) < 5000 {
+		t.Error("not written")
+	}
+}
+
+func TestTheWindowSaysWhenCommentsCouldNotBeKept(t *testing.T) {
+	h := open(t)
+	path := write(t, string(scenario.Write(scenario.Demo())))
+	h.Open(path)
+	h.Settle()
+	doc := *h.Session().Doc
+	doc.Rewritten = true
+	h.files.tellOf(&doc)
+	if !strings.Contains(h.dialogText(), "comments") {
+		t.Error("it is not said")
+	}
+	h.press(t, "Close")
+}
+
 func TestClosingAsksAboutUnsavedWork(t *testing.T) {
 	h := open(t)
 	h.mustType(t, "offer[3].price", "99")

@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/desk/session"
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
+	"reelworth/internal/words"
 )
 
 // save writes the work to its file, asking for one where it has none. then runs after it
@@ -57,23 +58,23 @@ func (f *files) write(s *session.Session, path string, o library.Options, then f
 	}
 	f.work.Do(func() func() {
 		err := next.SaveAs(path, file, o)
-		return func() { f.written(s, next, mark, err, then) }
+		return func() { f.written(s, next, mark, o, err, then) }
 	})
 }
 
-func (f *files) written(s *session.Session, doc *library.Document, mark draft.Mark, err error, then func()) {
+func (f *files) written(s *session.Session, doc *library.Document, mark draft.Mark, o library.Options, err error, then func()) {
 	f.saving = false
 	var changed *library.ChangedOutside
+	var protected *library.Protected
 	switch {
 	case errors.As(err, &changed):
-		what := "Another program changed this file after it was opened. Overwriting it loses that change; the file as it is now stays beside it as .bak."
-		if changed.Gone {
-			what = "The file was deleted after it was opened."
-		}
-		f.on.Confirm("Overwrite "+filepath.Base(changed.Path)+"?", what, "Overwrite",
+		f.asker.Sure(words.ChangedFile(filepath.Base(changed.Path), changed.Gone),
 			func() { f.write(s, changed.Path, library.Options{Overwrite: true}, then) })
+	case errors.As(err, &protected):
+		f.asker.Sure(words.ProtectedFile(filepath.Base(protected.Path), protected.Other),
+			func() { f.write(s, protected.Path, library.Options{Overwrite: o.Overwrite, Force: true}, then) })
 	case err != nil:
-		f.on.Report("Nothing was saved", err)
+		f.on.Report(words.NotSaved, err)
 	default:
 		s.Doc = doc
 		s.Draft.Saved(mark)
@@ -86,9 +87,20 @@ func (f *files) written(s *session.Session, doc *library.Document, mark draft.Ma
 		}
 		f.keeper.ClaimFile(doc.Path)
 		f.win.Saved()
+		f.tellOf(doc)
 		if then != nil {
 			f.leaving(then) // asks again about what was typed meanwhile
 		}
+	}
+}
+
+// tellOf tells what else saving did.
+func (f *files) tellOf(doc *library.Document) {
+	if doc.Parted {
+		f.win.Announce(words.SavedApart)
+	}
+	if doc.Rewritten {
+		f.on.Tell(words.CommentsLost.Title, words.CommentsLost.Text)
 	}
 }
 

@@ -19,10 +19,11 @@ func backupPath(path, end string) string {
 // backUp keeps what a save replaces beside it: beside the link where the file is one,
 // or else beside its target, if the link's folder cannot be written.
 func (d *Document) backUp(path, target string, old []byte, now stamp) error {
-	err := d.writeBackup(path, old, now)
+	looks := guiseOf(target, now.mode, now.there)
+	err := d.writeBackup(path, old, looks)
 	if target != path && (errors.Is(err, fs.ErrPermission) || errors.Is(err, syscall.EROFS)) {
 		path = target
-		err = d.writeBackup(path, old, now)
+		err = d.writeBackup(path, old, looks)
 	}
 	if err != nil {
 		return problem("saved", backupPath(path, backupEnd), err)
@@ -30,7 +31,7 @@ func (d *Document) backUp(path, target string, old []byte, now stamp) error {
 	return nil
 }
 
-func (d *Document) writeBackup(path string, old []byte, now stamp) error {
-	_, err := replace(d.on(), backupPath(path, backupEnd), old, now.mode, nil)
+func (d *Document) writeBackup(path string, old []byte, looks guise) error {
+	_, err := replace(d.on(), backupPath(path, backupEnd), old, looks, nil)
 	return err
 }

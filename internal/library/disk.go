@@ -22,6 +22,7 @@ type disk interface {
 	syncFolder(path string) error
 	own(path string) (*os.File, error)                              // made, and locked while the process lives
 	ifAbandoned(path string, do func()) (abandoned bool, err error) // do is called if so
+	tryAlone(path string) (leave func(), err error)                 // errBusy while another is
 }
 
 type file interface {
@@ -55,10 +56,18 @@ func (realDisk) syncFolder(path string) error {
 	return d.Sync()
 }
 
-// replace puts data in the place of path, whole or not at all. Mode 0 means a new
-// file, with the permissions new files get; else its attributes are those of the old. ready, which may be nil, has the last
-// word before the old file goes. The info is that of the new file.
-func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() error) (info fs.FileInfo, err error) {
+// guise is what a file is to look like besides its content.
+type guise struct {
+	mode fs.FileMode // 0 is what new files get
+	like string      // the file whose owner and attributes it takes, "" for none
+}
+
+// asNew is the guise of a file that replaces none.
+var asNew = guise{}
+
+// replace puts data in the place of path, whole or not at all. ready, which may be nil,
+// has the last word before the old file goes. The info is that of the new file.
+func replace(on disk, path string, data []byte, as guise, ready func() error) (info fs.FileInfo, err error) {
 	f, temp, err := createBeside(on, path)
 	if err != nil {
 		return nil, err
@@ -68,7 +77,7 @@ func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() e
 			os.Remove(temp)
 		}
 	}()
-	err = fill(f, data, mode, func() { keepAttributes(path, temp) })
+	err = fill(f, data, func() error { return as.put(f, temp) })
 	if e := f.Close(); err == nil {
 		err = e
 	}
@@ -91,15 +100,12 @@ func replace(on disk, path string, data []byte, mode fs.FileMode, ready func() e
 }
 
 // fill writes a new file, for good. finish is called before it goes to the disk.
-func fill(f file, data []byte, mode fs.FileMode, finish func()) error {
+func fill(f file, data []byte, finish func() error) error {
 	if _, err := f.Write(data); err != nil {
 		return err
 	}
-	if mode != 0 {
-		if err := f.Chmod(mode); err != nil {
-			return err
-		}
-		finish()
+	if err := finish(); err != nil {
+		return err
 	}
 	return f.Sync()
 }

@@ -3,7 +3,8 @@
 //
 // It promises that a file is either the old one or the new one whole, whatever
 // happens while it is saved; that what a save replaces stays beside it as a .bak;
-// that nothing changed from outside is overwritten unasked; that work kept in a
+// that nothing changed from outside or protected is overwritten unasked, not even by a
+// save at the same instant; that work kept in a
 // Recovery outlives the program, however it ends; and that windows on one file can
 // see each other.
 package library

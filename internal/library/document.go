@@ -31,6 +31,7 @@ type Document struct {
 
 	text   []byte // as it was read or last saved
 	unread bool   // no scenario of it could be read
+	forced bool   // it may be replaced though it is protected
 	stamp  stamp
 	disk   disk
 }

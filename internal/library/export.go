@@ -16,32 +16,41 @@ func Export(path string, data []byte, o Options) (parted bool, err error) {
 }
 
 func export(path string, data []byte, o Options, on disk) (parted bool, err error) {
-	full, err := filepath.Abs(path)
+	target, looks, err := exportTo(path)
 	if err != nil {
 		return false, problem("written", path, err)
 	}
-	target, err := follow(full)
-	if err != nil {
-		return false, problem("written", full, err)
-	}
-	info, err := os.Stat(target)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-	case err != nil:
-		return false, problem("written", full, err)
-	case info.IsDir():
-		return false, &Problem{Path: full, Wrong: "this is a folder", Remedy: "name a file in it"}
-	case !info.Mode().IsRegular():
-		return false, &Problem{Path: full, Wrong: "this is a device or a pipe, not a file", Remedy: "choose another name"}
-	}
 	if !o.Force {
-		if err := protects(full, target); err != nil {
+		if err := protects(path, target); err != nil {
 			return false, err
 		}
 	}
 	parted = parts(target)
-	if _, err := replace(on, target, data, modeOf(info, err), nil); err != nil {
-		return false, problem("written", full, err)
+	if _, err := replace(on, target, data, looks, nil); err != nil {
+		return false, problem("written", path, err)
 	}
 	return parted, nil
+}
+
+// exportTo is the file that an export to a path writes, and what it is to look like.
+func exportTo(path string) (target string, looks guise, err error) {
+	full, err := filepath.Abs(path)
+	if err == nil {
+		target, err = follow(full)
+	}
+	if err != nil {
+		return "", asNew, err
+	}
+	info, err := os.Stat(target)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return target, asNew, nil
+	case err != nil:
+		return "", asNew, err
+	case info.IsDir():
+		return "", asNew, &Problem{Path: path, Wrong: "this is a folder", Remedy: "name a file in it"}
+	case !info.Mode().IsRegular():
+		return "", asNew, &Problem{Path: path, Wrong: "this is a device or a pipe, not a file", Remedy: "choose another name"}
+	}
+	return target, guiseOf(target, info.Mode().Perm(), true), nil
 }

@@ -109,7 +109,7 @@ func TestARealFullDiskIsToldAsOne(t *testing.T) {
 		t.Skip("this system has no /dev/full")
 	}
 	defer full.Close()
-	err = fill(full, one, 0, nil)
+	err = fill(full, one, func() error { return nil })
 	if err := problem("saved", "/a/year.toml", err); !strings.Contains(fmt.Sprint(err), "the disk is full") {
 		t.Error(err)
 	}

@@ -18,8 +18,15 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// The test binary is also the program that the next test kills.
+// The test binary is also the programs that tests kill, or let save at one time.
 func TestMain(m *testing.M) {
+	if path := os.Getenv("REELWORTH_TEST_COUNTER"); path != "" {
+		if err := countUp(path, savesEach); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			os.Exit(1)
+		}
+		os.Exit(0)
+	}
 	if path := os.Getenv("REELWORTH_TEST_WINDOW"); path != "" {
 		first, err := strconv.Atoi(os.Getenv("REELWORTH_TEST_FIRST"))
 		if err == nil {

@@ -48,6 +48,28 @@ func (realDisk) ifAbandoned(path string, do func()) (bool, error) {
 	return true, nil
 }
 
+// tryAlone makes a file, or takes one that a killed program left, and locks it until leave
+// is called. Only who has the lock removes the file, so that nobody removes another's.
+func (realDisk) tryAlone(path string) (leave func(), err error) {
+	f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE, 0o666)
+	if err != nil {
+		return nil, err
+	}
+	switch err := flock(f, syscall.LOCK_EX|syscall.LOCK_NB); {
+	case errors.Is(err, syscall.EWOULDBLOCK):
+		f.Close()
+		return nil, errBusy
+	case err != nil: // a file system without locks
+		os.Remove(path)
+		f.Close()
+		return nil, err
+	case !(&lock{path, f}).inPlace(): // who had it before has removed it just now
+		f.Close()
+		return nil, errBusy
+	}
+	return func() { letGo(f, path) }, nil
+}
+
 // letGo removes an owned file and ends the ownership, in this order so that nobody
 // takes it for a dead one. The lock is given up by name, not only by closing: a child
 // process just being started may hold a copy of the file.

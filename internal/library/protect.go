@@ -40,21 +40,23 @@ func parts(target string) bool {
 	return err == nil && hasOtherNames(info)
 }
 
-// keepAttributes gives a file that takes the place of another what the other had besides
-// content and permissions.
-func keepAttributes(old, to string) {
-	info, err := os.Stat(old)
-	if err != nil || !info.Mode().IsRegular() {
-		return
+// guiseOf is what a file that is to be replaced looks like; asNew where there is none.
+func guiseOf(path string, mode fs.FileMode, there bool) guise {
+	if !there {
+		return asNew
 	}
-	keepOwner(info, to)
-	keepExtended(old, to)
+	return guise{mode, path}
 }
 
-// modeOf are the permissions of a file that is to be replaced, 0 for none.
-func modeOf(info fs.FileInfo, err error) fs.FileMode {
-	if err != nil {
-		return 0
+// put gives a new file, at path, its guise. Owner and attributes first: giving a file away
+// may take permissions from it.
+func (g guise) put(f file, path string) error {
+	if info, err := os.Stat(g.like); g.like != "" && err == nil {
+		keepOwner(info, path)
+		keepExtended(g.like, path)
 	}
-	return info.Mode().Perm()
+	if g.mode == 0 {
+		return nil
+	}
+	return f.Chmod(g.mode)
 }

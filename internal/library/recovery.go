@@ -70,7 +70,7 @@ func (r *Recovery) Keep(doc *Document, f scenario.File, now time.Time) error {
 	if err := r.ready(doc); err != nil {
 		return notSafe(r.path(), err)
 	}
-	if _, err := replace(r.disk, r.path(), unsaved(doc, f, now), 0o600, nil); err != nil {
+	if _, err := replace(r.disk, r.path(), unsaved(doc, f, now), guise{mode: 0o600}, nil); err != nil {
 		return notSafe(r.path(), err)
 	}
 	return nil

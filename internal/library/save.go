@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"syscall"
 
 	"reelworth/internal/scenario"
 )
@@ -16,7 +17,8 @@ type Options struct {
 	// Overwrite saves over a file that was changed from outside, or over another
 	// file.
 	Overwrite bool
-	// Force replaces a file that is read-only, or another user's.
+	// Force replaces a file that is read-only, or another user's. It is said once for
+	// each document: its next saves are forced too.
 	Force bool
 }
 
@@ -27,6 +29,7 @@ func (d *Document) Save(f scenario.File, o Options) error {
 	if d.Path == "" {
 		return &Problem{Path: "new document", Wrong: "it has no name yet", Remedy: "save it under a name"}
 	}
+	o.Force = o.Force || d.forced
 	return d.save(d.Path, f, o, func(now stamp) error {
 		if now.same(d.stamp) {
 			return nil
@@ -70,19 +73,9 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 		return err
 	}
 	defer release()
-	old, now, err := whatIsThere(target)
+	old, now, err := d.mayReplace(path, target, o, allowed)
 	if err != nil {
-		return tooLargeToReplace(path, err, o)
-	}
-	if !o.Overwrite {
-		if err := allowed(now); err != nil {
-			return err
-		}
-	}
-	if !o.Force {
-		if err := protects(path, target); err != nil {
-			return err
-		}
+		return err
 	}
 	parted := parts(target)
 	if now.there && !bytes.Equal(old, data) {
@@ -94,7 +87,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 	if o.Overwrite {
 		unchanged = nil
 	}
-	info, err := replace(d.on(), target, data, now.mode, unchanged)
+	info, err := replace(d.on(), target, data, guiseOf(target, now.mode, now.there), unchanged)
 	if err != nil {
 		var changed *ChangedOutside
 		if errors.As(err, &changed) {
@@ -104,7 +97,27 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 	}
 	d.settle(path, f, data, info)
 	d.Rewritten, d.Parted = !inPlace, parted
+	d.forced = o.Force
 	return nil
+}
+
+// mayReplace is what a save would replace, or why it must not.
+func (d *Document) mayReplace(path, target string, o Options, allowed func(now stamp) error) (old []byte, now stamp, err error) {
+	old, now, err = whatIsThere(target)
+	if err != nil {
+		return nil, now, irreplaceable(path, err, o)
+	}
+	if !o.Overwrite {
+		if err := allowed(now); err != nil {
+			return nil, now, err
+		}
+	}
+	if !o.Force {
+		if err := protects(path, target); err != nil {
+			return nil, now, err
+		}
+	}
+	return old, now, nil
 }
 
 // settle makes what was written the document's content.
@@ -122,10 +135,12 @@ func (d *Document) on() disk {
 	return d.disk
 }
 
-// tooLargeToReplace is the error where what is to be replaced cannot be read.
-func tooLargeToReplace(path string, err error, o Options) error {
+// irreplaceable is the error where what is to be replaced cannot be read.
+func irreplaceable(path string, err error, o Options) error {
 	var large *largeFile
 	switch {
+	case errors.Is(err, fs.ErrPermission):
+		return &Problem{Path: path, Wrong: "there is no permission to read what is there now, so it cannot be kept as a .bak", Remedy: "save under another name", Err: err}
 	case !errors.As(err, &large):
 		return problem("saved", path, err)
 	case !o.Overwrite:
@@ -158,22 +173,31 @@ func unchangedSince(target string, was stamp, path string) error {
 	return nil
 }
 
+// mostLinks is how many links may lead to one another, as on Linux.
+const mostLinks = 40
+
 // follow is the file that a path leads to, so that a link stays a link. The file
 // need not be there.
 func follow(path string) (string, error) {
-	real, err := filepath.EvalSymlinks(path)
-	if err == nil {
-		return real, nil
+	for range mostLinks {
+		real, err := filepath.EvalSymlinks(path)
+		if err == nil {
+			return real, nil
+		}
+		if _, plainer := os.Stat(path); plainer != nil && !errors.Is(err, fs.ErrNotExist) {
+			err = plainer // it tells a circle of links by its number
+		}
+		if !errors.Is(err, fs.ErrNotExist) {
+			return "", err
+		}
+		to, err := os.Readlink(path)
+		if err != nil {
+			return path, nil // no link: a new file
+		}
+		if !filepath.IsAbs(to) {
+			to = filepath.Join(filepath.Dir(path), to)
+		}
+		path = to
 	}
-	if !errors.Is(err, fs.ErrNotExist) {
-		return "", err
-	}
-	to, err := os.Readlink(path)
-	if err != nil {
-		return path, nil // no link: a new file
-	}
-	if !filepath.IsAbs(to) {
-		to = filepath.Join(filepath.Dir(path), to)
-	}
-	return to, nil
+	return "", &fs.PathError{Op: "open", Path: path, Err: syscall.ELOOP}
 }

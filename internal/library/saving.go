@@ -2,8 +2,6 @@ package library
 
 import (
 	"errors"
-	"io/fs"
-	"os"
 	"time"
 )
 
@@ -11,26 +9,23 @@ import (
 // milliseconds; a disk that has to wake up, some seconds.
 const savingFor = 20 * time.Second
 
+// errBusy says that another is saving at this moment.
+var errBusy = errors.New("another program is saving this file")
+
 // alone lets one program at a time save over a file: who comes second waits for the
-// first, and then sees what it saved. release must be called. A folder where no lock can
+// first, and then sees what it saved. leave must be called. A folder where no lock can
 // be made has none: the save itself will say what is wrong.
-func alone(on disk, target string) (release func(), err error) {
+func alone(on disk, target string) (leave func(), err error) {
 	path := tempStart(target) + "lock"
-	for began := time.Now(); ; {
-		f, err := on.own(path)
-		if err == nil {
-			return func() { letGo(f, path) }, nil
-		}
-		if !errors.Is(err, fs.ErrExist) {
-			return func() {}, nil
-		}
-		abandoned, err := on.ifAbandoned(path, func() { os.Remove(path) })
+	for began := time.Now(); ; time.Sleep(time.Millisecond) {
+		leave, err := on.tryAlone(path)
 		switch {
-		case err == nil && abandoned, errors.Is(err, fs.ErrNotExist):
-			continue
+		case err == nil:
+			return leave, nil
+		case !errors.Is(err, errBusy):
+			return func() {}, nil
 		case time.Since(began) > savingFor:
 			return nil, &Problem{Path: target, Wrong: "another program has been saving this file for a while", Remedy: "try again, or save under another name"}
 		}
-		time.Sleep(time.Millisecond)
 	}
 }

@@ -4,13 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"io/fs"
-	"os"
-	"path/filepath"
 	"strconv"
-	"strings"
-
-	"github.com/natefinch/atomic"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/figure"
@@ -19,9 +13,9 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// Export is a chart to be written to a file.
+// Export is a chart to be handed on.
 type Export struct {
-	Path     string // its ending says the form
+	Format   string // png, svg or pdf
 	Figure   int
 	Theme    string // by name
 	Scale    string // pixels of a PNG for a unit
@@ -32,15 +26,15 @@ type Export struct {
 	Flip     FlipKey // the one to draw
 }
 
-// Write computes the chart and writes it whole or not at all.
-func (e Export) Write() error {
+// Draw computes the chart and draws it in its format.
+func (e Export) Draw() ([]byte, error) {
 	theme, ok := palette.Find(e.Theme)
 	if !ok {
-		return errors.New("no theme " + e.Theme)
+		return nil, errors.New("no theme " + e.Theme)
 	}
 	scale, err := strconv.Atoi(e.Scale)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	c := compare.Compare(e.Scenario, scenario.Check(e.Scenario), e.Today)
 	drawn := figure.Export{
@@ -48,20 +42,13 @@ func (e Export) Write() error {
 		Style: figure.Style{Theme: theme, Locale: e.Locale}, Date: e.Today, Scale: float64(scale),
 	}
 	if err := drawn.Foresee(context.Background(), e.Flip.Input, e.Flip.Up); err != nil {
-		return err
+		return nil, err
 	}
 	var b bytes.Buffer
-	if err := drawn.Write(&b, strings.TrimPrefix(strings.ToLower(filepath.Ext(e.Path)), ".")); err != nil {
-		return err
+	if err := drawn.Write(&b, e.Format); err != nil {
+		return nil, err
 	}
-	mode := fs.FileMode(0o644) // a new file of the library's would be for its owner alone
-	if info, err := os.Stat(e.Path); err == nil {
-		mode = info.Mode().Perm()
-	}
-	if err := atomic.WriteFile(e.Path, &b); err != nil {
-		return err
-	}
-	return os.Chmod(e.Path, mode)
+	return b.Bytes(), nil
 }
 
 var exportFigures = map[int]string{

@@ -7,6 +7,7 @@ import (
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Host is what the questions ask of the window.
@@ -33,6 +34,9 @@ type Asker struct {
 func New(on *kit.Dialogs, work *jobs.Background, host Host) *Asker {
 	return &Asker{on, work, host}
 }
+
+// Sure asks before something that loses something.
+func (a *Asker) Sure(q words.Question, then func()) { a.on.Confirm(q.Title, q.Text, q.Yes, then) }
 
 // complaint is a text that says what is wrong with what stands in a dialog.
 func complaint() *kit.Text { return kit.NewText(kit.SizeSmall).Lines(2) }

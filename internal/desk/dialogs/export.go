@@ -1,12 +1,15 @@
 package dialogs
 
 import (
+	"errors"
 	"path/filepath"
 	"strings"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/library"
 	"reelworth/internal/palette"
+	"reelworth/internal/words"
 )
 
 // ExportChoice is how a chart is to be written.
@@ -53,18 +56,35 @@ func FileSafe(name string) string {
 func (a *Asker) Export(path string, choice ExportChoice) {
 	now := a.host.Session()
 	e := answer.Export{
-		Path: path, Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
+		Format: strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), "."),
+		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
 		Scenario: now.Current(), Chosen: now.ChosenOffer(),
 		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(),
 	}
 	a.work.Do(func() func() {
-		err := e.Write()
-		return func() {
-			if err != nil {
-				a.on.Report("The chart was not written", err)
-				return
-			}
-			a.host.Announce("Written to " + path)
+		data, err := e.Draw()
+		if err != nil {
+			return func() { a.on.Report(words.NotExported, err) }
 		}
+		return a.exporting(path, data, library.Options{})
 	})
+}
+
+// exporting writes a file, and returns what is to be said about it: in the window, where it
+// asks before it replaces what is protected.
+func (a *Asker) exporting(path string, data []byte, o library.Options) (then func()) {
+	parted, err := library.Export(path, data, o)
+	return func() {
+		var protected *library.Protected
+		switch {
+		case errors.As(err, &protected):
+			a.Sure(words.ProtectedFile(filepath.Base(path), protected.Other), func() {
+				a.work.Do(func() func() { return a.exporting(path, data, library.Options{Force: true}) })
+			})
+		case err != nil:
+			a.on.Report(words.NotExported, err)
+		default:
+			a.host.Announce(words.Exported(path, parted))
+		}
+	}
 }

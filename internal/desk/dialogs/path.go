@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/storage"
 
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/words"
 )
 
 // PathQuestion asks where to write. The toolkit's own dialog would open, and so empty,
@@ -102,5 +103,5 @@ func (a *Asker) replacing(path, own string, then func()) {
 		then()
 		return
 	}
-	a.on.Confirm("Replace the file?", filepath.Base(path)+" is already there. Replacing it loses what it holds.", "Replace", then)
+	a.Sure(words.ExistingFile(filepath.Base(path)), then)
 }

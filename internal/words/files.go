@@ -1,0 +1,75 @@
+package words
+
+// Question is what is asked before something is done that loses something.
+type Question struct {
+	Title, Text string
+	Yes         string // the reply that does it
+}
+
+// ProtectedFile asks before a file is replaced that is read-only or, where other says so,
+// another user's.
+func ProtectedFile(name string, other bool) Question {
+	q := Question{
+		Title: "Replace the read-only file?",
+		Text:  name + " is read-only: somebody protected it from being changed. Cancel to write under another name.",
+		Yes:   "Replace",
+	}
+	if other {
+		q.Title = "Replace another user's file?"
+		q.Text = name + " belongs to another user of this computer. Cancel to write under another name."
+	}
+	return q
+}
+
+// ChangedFile asks before a file is saved over that another program changed or, where gone
+// says so, deleted after it was opened.
+func ChangedFile(name string, gone bool) Question {
+	q := Question{
+		Title: "Overwrite " + name + "?",
+		Text: "Another program changed this file after it was opened. Overwriting it loses that change; " +
+			"the file as it is now stays beside it as .bak.",
+		Yes: "Overwrite",
+	}
+	if gone {
+		q.Title, q.Yes = "Save "+name+" again?", "Save"
+		q.Text = "The file was deleted after it was opened."
+	}
+	return q
+}
+
+// ExistingFile asks before an export replaces a file.
+func ExistingFile(name string) Question {
+	return Question{
+		Title: "Replace the file?",
+		Text:  name + " is already there. Replacing it loses what it holds.",
+		Yes:   "Replace",
+	}
+}
+
+// What did not come about, over the reason.
+const (
+	NotOpened   = "The file was not opened"
+	NotSaved    = "Nothing was saved"
+	NotExported = "The chart was not written"
+)
+
+// Exported says that a file was written; parted that it had other names before.
+func Exported(path string, parted bool) string {
+	if parted {
+		return "Written to " + path + ". " + parting
+	}
+	return "Written to " + path
+}
+
+// parting is said of a file that had hard links.
+const parting = "It had other names (hard links); they keep what it held before."
+
+// SavedApart says that a saved file had hard links.
+const SavedApart = "Saved. " + parting
+
+// CommentsLost tells that a file could only be saved written anew.
+var CommentsLost = Question{
+	Title: "Saved, without its comments",
+	Text: "The text of the file could not be changed in place, so it was written anew: comments and the order of its keys " +
+		"are gone from it. The file as it was stays beside it as .bak.",
+}

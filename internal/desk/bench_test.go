@@ -12,11 +12,11 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// eight is the demo with eight ways to buy.
-func eight() scenario.File {
+// ways is the demo with so many ways to buy.
+func ways(n int) scenario.File {
 	f := scenario.Demo()
 	s := f.Scenarios[0].Clone()
-	for i := 0; len(s.Offers) < 8; i++ {
+	for i := 0; len(s.Offers) < n; i++ {
 		o := s.Offers[i%3]
 		o.Name = fmt.Sprintf("%s, %d", o.Name, i+1)
 		s.Offers = append(s.Offers, o)
@@ -30,7 +30,7 @@ func BenchmarkKeystroke(b *testing.B) {
 	for _, c := range []struct {
 		name string
 		file scenario.File
-	}{{"3offers", scenario.Demo()}, {"8offers", eight()}} {
+	}{{"3offers", scenario.Demo()}, {"8offers", ways(8)}} {
 		b.Run(c.name, func(b *testing.B) {
 			app := test.NewApp()
 			defer app.Quit()
@@ -65,7 +65,7 @@ func BenchmarkProbe(b *testing.B) {
 	h := &Harness{Desk: d}
 	d.Window().Show()
 	h.win.Resize(h.win.Canvas().Size())
-	h.take(session.New(eight()))
+	h.take(session.New(ways(8)))
 	go func() { // the interface thread
 		for {
 			select {

@@ -2,7 +2,9 @@ package kit
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -89,3 +91,29 @@ func (t *Entry) TypedKey(e *fyne.KeyEvent) {
 		t.Entry.TypedKey(e)
 	}
 }
+
+// CreateRenderer leaves out the toolkit's box: the field draws its own. Another theme
+// around the entry would do that too, but the toolkit reads all fonts again for each
+// theme around something, each time that it is refreshed, and never lets go of them.
+func (t *Entry) CreateRenderer() fyne.WidgetRenderer {
+	return &bareRenderer{WidgetRenderer: t.Entry.CreateRenderer()}
+}
+
+type bareRenderer struct {
+	fyne.WidgetRenderer
+	objects []fyne.CanvasObject
+}
+
+// Objects are the entry's but its ground and its edge.
+func (r *bareRenderer) Objects() []fyne.CanvasObject {
+	r.objects = r.objects[:0]
+	for _, o := range r.WidgetRenderer.Objects() {
+		if _, box := o.(*canvas.Rectangle); !box {
+			r.objects = append(r.objects, o)
+		}
+	}
+	return r.objects
+}
+
+// entryPadding is the room around the text that the toolkit keeps in an entry.
+func entryPadding() float32 { return Look.Size(theme.SizeNameInnerPadding) }

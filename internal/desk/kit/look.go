@@ -130,6 +130,8 @@ func (l *Theme) Size(n fyne.ThemeSizeName) float32 {
 		return SizeAnswer
 	case theme.SizeNameInnerPadding:
 		return 7
+	case theme.SizeNameInputBorder: // the width of a cursor
+		return 1.5
 	case theme.SizeNameInputRadius, theme.SizeNameSelectionRadius:
 		return 4
 	case theme.SizeNameScrollBar:

@@ -11,7 +11,7 @@ var (
 	// Fields and their rows: labels, fields and units stand on the same edges.
 	FieldHeight, RowHeight                                         float32
 	FormWidth, LabelWidth, NumberWidth, WideWidth, unitChoiceWidth float32
-	barePadding                                                    float32 // left and right of the text in a field
+	fieldPadding                                                   float32 // left and right of the text in a field
 
 	// Cards.
 	CardEdge, cardPad float32
@@ -31,7 +31,7 @@ func SetTextSize(factor float32) {
 		{&SizeText, 13}, {&SizeSmall, 11}, {&SizeTitle, 17}, {&SizeAnswer, 22}, {&SizeTotal, 15},
 		{&FieldHeight, 28}, {&RowHeight, 35},
 		{&FormWidth, 348}, {&LabelWidth, 106}, {&NumberWidth, 84}, {&WideWidth, 176}, {&unitChoiceWidth, 60},
-		{&barePadding, 5},
+		{&fieldPadding, 5},
 		{&CardEdge, 8}, {&cardPad, 7},
 		{&tabsHeight, 36},
 	} {

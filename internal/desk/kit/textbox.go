@@ -2,7 +2,6 @@ package kit
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
@@ -12,7 +11,6 @@ import (
 type TextBox struct {
 	widget.BaseWidget
 	Entry    *Entry
-	holder   *container.ThemeOverride
 	Trailing bool
 	Faulty   bool
 	Changed  func(text string)
@@ -23,7 +21,6 @@ type TextBox struct {
 // NewTextBox is an empty field, its text to the right when it is trailing.
 func NewTextBox(trailing bool) *TextBox {
 	b := &TextBox{Entry: newEntry(), Trailing: trailing, frame: newFrame()}
-	b.holder = container.NewThemeOverride(b.Entry, bareLook)
 	b.Entry.OnChanged = func(text string) {
 		b.Refresh()
 		if b.Changed != nil {
@@ -94,7 +91,7 @@ func (b *TextBox) Cursor() desktop.Cursor { return desktop.TextCursor }
 func (b *TextBox) MinSize() fyne.Size { return fyne.NewSize(60, FieldHeight) }
 
 func (b *TextBox) CreateRenderer() fyne.WidgetRenderer {
-	return &textBoxRenderer{b: b, objects: append(b.frame.objects(), b.holder)}
+	return &textBoxRenderer{b: b, objects: append(b.frame.objects(), b.Entry)}
 }
 
 type textBoxRenderer struct {
@@ -105,13 +102,15 @@ type textBoxRenderer struct {
 func (r *textBoxRenderer) Layout(size fyne.Size) {
 	b := r.b
 	b.frame.layout(size)
-	width := size.Width - 4
+	const edge = 2
+	beside := entryPadding() - fieldPadding // reaches over the box's edge
+	width := size.Width - 2*edge + 2*beside
 	if b.Trailing {
-		room := 2*barePadding + 6 // and the cursor
-		width = min(width, Measure(b.Entry.Text, SizeText, false)+room)
+		const cursor = 6
+		width = min(width, Measure(b.Entry.Text, SizeText, false)+2*entryPadding()+cursor)
 	}
-	b.holder.Resize(fyne.NewSize(width, size.Height))
-	b.holder.Move(fyne.NewPos(size.Width-2-width, 0))
+	height := LineHeight(SizeText) + 2*entryPadding()
+	Place(b.Entry, size.Width-edge+beside-width, (size.Height-height)/2, width, height)
 }
 
 func (r *textBoxRenderer) MinSize() fyne.Size           { return r.b.MinSize() }
@@ -120,5 +119,5 @@ func (r *textBoxRenderer) Destroy()                     {}
 func (r *textBoxRenderer) Refresh() {
 	r.b.frame.paint(r.b.Entry.inside, r.b.Faulty)
 	r.Layout(r.b.Size())
-	r.b.holder.Refresh()
+	r.b.Entry.Refresh()
 }

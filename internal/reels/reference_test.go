@@ -221,8 +221,8 @@ func TestStandingAgreesWithASecondMaking(t *testing.T) {
 			t.Fatalf("%s used, %s left, %s wasted of %s", s.Used, s.Left, s.Wasted, h.Length)
 		}
 	})
-	if computed < faulty {
-		t.Errorf("only %d of %d reels could be computed", computed, computed+faulty)
+	if computed == 0 || faulty == 0 { // half of each as a rule, of few draws by chance more of one
+		t.Errorf("%d reels were computed, %d refused: both must be tried", computed, faulty)
 	}
 }
 

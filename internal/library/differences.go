@@ -63,7 +63,7 @@ func (d *differ) table(from, to reflect.Value, at place) {
 		key, a, b := f.Tag.Get("toml"), from.Field(i), to.Field(i)
 		switch {
 		case f.Type == reflect.TypeFor[scenario.Extra]():
-			d.unknown(a.Interface().(scenario.Extra), b.Interface().(scenario.Extra), at)
+			d.extra(from.Type(), a.Interface().(scenario.Extra), b.Interface().(scenario.Extra), at)
 		case isScalar(f.Type) && at.path == "":
 			// The version of the file format is the program's, not the user's.
 		case isScalar(f.Type):
@@ -118,8 +118,8 @@ func (d *differ) optional(key string, a, b reflect.Value, at place) {
 	}
 }
 
-// unknown compares keys that this version does not know.
-func (d *differ) unknown(a, b scenario.Extra, at place) {
+// extra compares keys that this version does not know, and values that it could not read.
+func (d *differ) extra(in reflect.Type, a, b scenario.Extra, at place) {
 	var keys []string
 	for k := range a {
 		keys = append(keys, k)
@@ -141,8 +141,22 @@ func (d *differ) unknown(a, b scenario.Extra, at place) {
 		if b[k] == nil {
 			is = ""
 		}
-		d.say(at, "unknown key %s: %s → %s", of(short(k), at), shown(was), shown(is))
+		name := "unknown key " + of(short(k), at)
+		if hasKey(in, k) {
+			name = at.name(k)
+		}
+		d.say(at, "%s: %s → %s", name, shown(was), shown(is))
 	}
+}
+
+// hasKey says whether tables of a type have a field of that key.
+func hasKey(in reflect.Type, key string) bool {
+	for _, f := range reflect.VisibleFields(in) {
+		if f.Tag.Get("toml") == key {
+			return true
+		}
+	}
+	return false
 }
 
 // list compares two lists of tables, each table with the one it came from.

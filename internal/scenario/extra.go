@@ -22,16 +22,23 @@ type Notice struct {
 	Near     string // the key most likely meant, "" for none
 }
 
-// extra keeps what a table holds beyond its fields; nil when nothing.
-func (r *reader) extra(t *table, m map[string]any, n *tomltext.Node) Extra {
-	var e Extra
+// extra keeps what a table holds beyond its fields, and of these what could not be read;
+// nil when nothing.
+func (r *reader) extra(t *table, m map[string]any, n *tomltext.Node, unread []string) Extra {
+	e := Extra{}
 	for k, v := range m {
 		if !t.keys[k] {
-			if e == nil {
-				e = Extra{}
-			}
 			e[k] = keep(v, n.Child(k))
 		}
+	}
+	for _, k := range unread {
+		e[k] = nil
+		if v, there := m[k]; there {
+			e[k] = keep(v, n.Child(k))
+		}
+	}
+	if len(e) == 0 {
+		return nil
 	}
 	return e
 }
@@ -73,31 +80,36 @@ func Unknown(f File) []string {
 
 // eachUnknown visits the unknown keys table by table, with the table each is in.
 func eachUnknown(f File, visit func(p []step, in *table)) {
-	var walk func(t *table, v reflect.Value, p []step)
-	walk = func(t *table, v reflect.Value, p []step) {
+	eachTable(tableOf(reflect.TypeFor[File]()), reflect.ValueOf(f), nil, func(t *table, v reflect.Value, p []step) {
 		if e := v.Field(t.extra).Interface().(Extra); len(e) > 0 {
 			for _, k := range slices.Sorted(maps.Keys(e)) {
-				visit(append(p, key(k)), t)
+				if !t.keys[k] {
+					visit(append(p, key(k)), t)
+				}
 			}
 		}
-		for i := range t.fields {
-			field := &t.fields[i]
-			fv := field.of(v)
-			switch field.form {
-			case formTable:
-				walk(field.table, fv, append(p, key(field.key)))
-			case formPointer:
-				if !fv.IsNil() {
-					walk(field.table, fv.Elem(), append(p, key(field.key)))
-				}
-			case formTables:
-				for i := range fv.Len() {
-					walk(field.table, fv.Index(i), append(p, element(field.key, i)))
-				}
+	})
+}
+
+// eachTable visits a table and the tables in it, with their paths.
+func eachTable(t *table, v reflect.Value, p []step, visit func(t *table, v reflect.Value, p []step)) {
+	visit(t, v, p)
+	for i := range t.fields {
+		f := &t.fields[i]
+		fv := f.of(v)
+		switch f.form {
+		case formTable:
+			eachTable(f.table, fv, append(p, key(f.key)), visit)
+		case formPointer:
+			if !fv.IsNil() {
+				eachTable(f.table, fv.Elem(), append(p, key(f.key)), visit)
+			}
+		case formTables:
+			for i := range fv.Len() {
+				eachTable(f.table, fv.Index(i), append(p, element(f.key, i)), visit)
 			}
 		}
 	}
-	walk(tableOf(reflect.TypeFor[File]()), reflect.ValueOf(f), nil)
 }
 
 // notices names the unknown keys with their lines, in the order of the file.

@@ -51,7 +51,7 @@ func Inspect(data []byte) Reading {
 		return Reading{File: file, Faults: faults.inOrder()}
 	}
 	r := reader{reporter: top}
-	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root)
+	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root, nil)
 	file.Reels = readReels(doc["reel"], root, top)
 	file.Scenarios = readScenarios(doc["scenario"], root, top)
 	return Reading{file, faults.inOrder(), notices(file, root)}
@@ -122,6 +122,7 @@ type reader struct {
 func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *tomltext.Node) {
 	t.setDefaults(v)
 	known := 0
+	var unread []string
 	for i := range t.fields {
 		f := &t.fields[i]
 		value, ok := m[f.key]
@@ -130,18 +131,21 @@ func (r *reader) table(t *table, v reflect.Value, m map[string]any, n *tomltext.
 		}
 		known++
 		r.path = append(r.path, key(f.key))
-		r.field(f, f.of(v), value, n.Child(f.key))
+		if !r.field(f, f.of(v), value, n.Child(f.key)) {
+			unread = append(unread, f.key)
+		}
 		r.path = r.path[:len(r.path)-1]
 	}
 	for i := range t.fields {
 		if f := &t.fields[i]; f.mustBeIn(v) {
 			if _, ok := m[f.key]; !ok {
 				r.missing(f)
+				unread = append(unread, f.key)
 			}
 		}
 	}
-	if known < len(m) {
-		v.Field(t.extra).Set(reflect.ValueOf(r.extra(t, m, n)))
+	if known < len(m) || len(unread) > 0 {
+		v.Field(t.extra).Set(reflect.ValueOf(r.extra(t, m, n, unread)))
 	}
 }
 
@@ -166,13 +170,15 @@ func header(p []step, open, shut string) string {
 	return open + strings.Join(keys, ".") + shut
 }
 
-// field reads one value.
-func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) {
+// field reads one value, and says whether it could be read; what is in a table is for
+// the table to say.
+func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) bool {
+	found := r.faults.all
 	switch f.form {
 	case formTable:
 		if m, ok := value.(map[string]any); ok {
 			r.table(f.table, v, m, n)
-			return
+			return true
 		}
 		r.wrong(NotTable, Args{Example: header(r.path, "[", "]")})
 	case formPointer:
@@ -180,26 +186,27 @@ func (r *reader) field(f *field, v reflect.Value, value any, n *tomltext.Node) {
 			p := reflect.New(f.table.typ)
 			r.table(f.table, p.Elem(), m, n)
 			v.Set(p)
-			return
+			return true
 		}
 		r.wrong(NotTable, Args{Example: header(r.path, "[", "]")})
 	case formTables:
-		r.list(f, v, value, n)
+		return r.list(f, v, value, n)
 	case formNumbers:
 		r.numbers(f, v, value, n)
 	default:
 		r.scalar(f, v, value, n)
 	}
+	return r.faults.all == found
 }
 
 func (r *reader) wrong(code Code, args Args) { r.fault(r.path, code, args) }
 
-// list reads an array of tables.
-func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
+// list reads an array of tables, and says whether it is one.
+func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) bool {
 	tables, ok := asTables(value)
 	if !ok {
 		r.wrong(NotTables, Args{Example: header(r.path, "[[", "]]")})
-		return
+		return false
 	}
 	at := len(r.path) - 1
 	if most := limitOf(f.table.typ); len(tables) > most {
@@ -207,7 +214,7 @@ func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
 		tables = tables[:most]
 	}
 	if len(tables) == 0 {
-		return
+		return true
 	}
 	out := reflect.MakeSlice(v.Type(), len(tables), len(tables))
 	for i, m := range tables {
@@ -215,6 +222,7 @@ func (r *reader) list(f *field, v reflect.Value, value any, n *tomltext.Node) {
 		r.table(f.table, out.Index(i), m, n.Item(i))
 	}
 	v.Set(out)
+	return true
 }
 
 // limitOf is how many tables of a type a scenario or a reel in hand may have.

@@ -21,7 +21,12 @@ func (c *checker) table(t *table, v reflect.Value) {
 	for i := range t.fields {
 		f := &t.fields[i]
 		c.path = append(c.path, key(f.key))
-		c.field(f, f.of(v), f.mustBeIn(v))
+		required := f.mustBeIn(v)
+		if x, there := t.unread(v, f); there {
+			c.again(f, x)
+			required = false // that is said
+		}
+		c.field(f, f.of(v), required)
 		c.path = c.path[:len(c.path)-1]
 	}
 }

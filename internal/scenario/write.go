@@ -28,7 +28,7 @@ func Update(text []byte, f File) (out []byte, inPlace bool) {
 		return Write(f), false
 	}
 	now := treeOf(&f, true)
-	edited, err := tomltext.Edit(string(text), treeOf(&r.File, true), now)
+	edited, err := tomltext.Edit(string(text), r.tree(), now)
 	if err != nil {
 		return tomltext.Write(now), false
 	}
@@ -39,6 +39,20 @@ func Update(text []byte, f File) (out []byte, inPlace bool) {
 		return tomltext.Write(now), false
 	}
 	return []byte(edited), true
+}
+
+// tree is what a text says, as tables of text; its schema as it stands there.
+func (r *Reading) tree() *tomltext.Table {
+	t := treeOf(&r.File, true)
+	for _, f := range r.Faults {
+		switch f.Code {
+		case NoSchema:
+			t.Pairs[0].Value = nil
+		case WrongSchema:
+			t.Pairs[0].Value = tomltext.Plain("0") // whatever it is
+		}
+	}
+	return t
 }
 
 // treeOf is a file as tables of text: all that it says, or only what is worth writing.
@@ -57,19 +71,31 @@ func (t *table) tree(v reflect.Value, all bool) *tomltext.Table {
 		if f.table != nil {
 			continue
 		}
+		if x, there := t.unread(v, f); there {
+			pairs = append(pairs, tomltext.Pair{Key: f.key, Value: anything(x)})
+			continue
+		}
 		if worth := f.worthWriting(v); worth || all {
 			pairs = append(pairs, f.pair(v, !worth))
 		}
 	}
 	if len(extra) > 0 {
 		for _, k := range slices.Sorted(maps.Keys(extra)) {
-			pairs = append(pairs, tomltext.Pair{Key: k, Value: anything(extra[k])})
+			if !t.keys[k] {
+				pairs = append(pairs, tomltext.Pair{Key: k, Value: anything(extra[k])})
+			}
 		}
 	}
 	for i := range t.fields {
-		if f := &t.fields[i]; f.table != nil {
-			pairs = append(pairs, f.tables(f.of(v), all))
+		f := &t.fields[i]
+		if f.table == nil {
+			continue
 		}
+		if x, there := t.unread(v, f); there {
+			pairs = append(pairs, tomltext.Pair{Key: f.key, Value: anything(x)})
+			continue
+		}
+		pairs = append(pairs, f.tables(f.of(v), all))
 	}
 	if !all {
 		return &tomltext.Table{Pairs: pairs}
@@ -203,6 +229,8 @@ func numeral(d Decimal) tomltext.Plain { return tomltext.Plain(`"` + Spell(d) + 
 // anything is what Extra holds; tables in braces.
 func anything(v any) tomltext.Value {
 	switch x := v.(type) {
+	case nil:
+		return nil // missing
 	case string:
 		return tomltext.Text(x)
 	case Verbatim:

@@ -48,7 +48,7 @@ func (e *editor) planList(list *Node, now Tables, from []int) {
 		if i >= 0 {
 			p.order = append(p.order, p.units[i])
 		} else {
-			p.order = append(p.order, &unit{text: inline(now[j])})
+			p.order = append(p.order, &unit{text: OneLine(now[j])})
 		}
 	}
 	if slices.Equal(p.order, p.units) {

@@ -110,7 +110,7 @@ func (e *editor) value(n *Node, old, value Value) {
 		}
 		return
 	}
-	e.edit(n.span, inline(value))
+	e.edit(n.span, OneLine(value))
 }
 
 func (e *editor) edit(at span, text string) {

@@ -126,8 +126,8 @@ func (w *writer) comma(i int) {
 	}
 }
 
-// inline is a value in one line.
-func inline(v Value) string {
+// OneLine is a value in one line.
+func OneLine(v Value) string {
 	w := writer{}
 	w.value(v)
 	return w.String()

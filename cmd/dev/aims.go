@@ -16,6 +16,7 @@ var aims = map[string]aim{
 	"BenchmarkCompare/6_offers,_12_months": {time.Millisecond, "computed at every keystroke"},
 	"BenchmarkCompareAtTheLimits":          {time.Second, "the largest scenario a file may hold"},
 	"BenchmarkKeystroke/3offers":           {35 * time.Millisecond, "from a key to both charts redrawn"},
+	"BenchmarkTableOf2500":                 {2 * time.Second, "a long list of scenarios printed as tables"},
 	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},
 	"BenchmarkReadReels":                   {time.Second, "500 reels in hand with as long a log as a file holds"},
 	"BenchmarkStandReels":                  {200 * time.Millisecond, "500 reels with 500 loads each"},

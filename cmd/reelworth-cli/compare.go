@@ -2,10 +2,12 @@ package main
 
 import (
 	"context"
+	"fmt"
 	"io"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
+	"reelworth/internal/parallel"
 	"reelworth/internal/report"
 	"reelworth/internal/words"
 )
@@ -17,7 +19,8 @@ func compareCommand() command {
 		long: "Print what every way to buy film of a scenario file costs: a roll, the year month by month,\n" +
 			"the landed cost line by line, whether the reel is worth it, and what would change that.\n\n" +
 			"json is for other programs, csv has one row for each way to buy, markdown is for notes.\n" +
-			"help csv explains the columns.",
+			"help csv explains the columns. " + fmt.Sprintf("Of more than %d scenarios a table and markdown leave out what would\n", report.MostAhead) +
+			"change the answer; --scenario shows it for one.",
 		flags: []flagSpec{
 			scenarioFlag,
 			{name: "format", value: "table|json|csv|markdown", help: "how to print it", first: "table",
@@ -39,23 +42,20 @@ func doCompare(c call, s stage) int {
 	if status != statusFine {
 		return status
 	}
+	answers := make([]answer, len(places))
+	ahead := c.format == "json" || c.format != "csv" && len(places) <= report.MostAhead
+	_ = parallel.Each(parallel.All(), len(places), func(n int) error {
+		answers[n] = answered(c, src, places[n], ahead)
+		return nil
+	})
 	var comparisons []compare.Comparison
-	for _, i := range places {
-		home := src.compare(i, c.today)
-		comparison := &home
-		if c.market.in != "" {
-			factor, fault := compare.Into(src.File.Scenarios[i], src.faultsOf(i), c.market.in)
-			if fault != nil {
-				s.complain("reelworth-cli: %s", words.NoWayInto(comparison, c.market.in))
-				status = statusInput
-				continue
-			}
-			comparison = home.In(c.market.in, factor)
+	for _, a := range answers {
+		if a.complaint != "" {
+			s.complain("reelworth-cli: %s", a.complaint)
+			status = statusInput
+			continue
 		}
-		if c.format != "csv" {
-			comparison = lookAhead(comparison, c)
-		}
-		comparisons = append(comparisons, *comparison)
+		comparisons = append(comparisons, *a.comparison)
 	}
 	if err := write(s.out, c, comparisons); err != nil {
 		return statusCall // run says why
@@ -63,11 +63,29 @@ func doCompare(c call, s stage) int {
 	return max(status, src.report(s, reported(c, places)))
 }
 
-// lookAhead is a comparison with what would change its answer.
-func lookAhead(comparison *compare.Comparison, c call) *compare.Comparison {
-	// Nothing stops it, so that it has no error to tell.
-	ahead, _ := compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
-	return ahead
+// answer is a scenario's comparison, or why there is none to show.
+type answer struct {
+	comparison *compare.Comparison
+	complaint  string
+}
+
+// answered compares the scenario at place i as the call wants it shown; ahead adds what
+// would change the answer.
+func answered(c call, src source, i int, ahead bool) answer {
+	home := src.compare(i, c.today)
+	comparison := &home
+	if c.market.in != "" {
+		factor, fault := compare.Into(src.File.Scenarios[i], src.faultsOf(i), c.market.in)
+		if fault != nil {
+			return answer{complaint: words.NoWayInto(comparison, c.market.in)}
+		}
+		comparison = home.In(c.market.in, factor)
+	}
+	if ahead {
+		// Nothing stops it, so that it has no error to tell.
+		comparison, _ = compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
+	}
+	return answer{comparison: comparison}
 }
 
 // chosen are the places of the scenarios a call is about. The status is not fine when

@@ -2,12 +2,14 @@ package main
 
 import (
 	"bytes"
+	"fmt"
 	"image"
 	_ "image/png"
 	"os"
 	"path/filepath"
 	"regexp"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
@@ -36,6 +38,7 @@ func TestScripts(t *testing.T) {
 		},
 		Cmds: map[string]func(ts *testscript.TestScript, neg bool, args []string){
 			"exits":   exits,
+			"many":    many,
 			"fill":    fill,
 			"without": without,
 			"picture": picture,
@@ -71,6 +74,22 @@ func fill(ts *testscript.TestScript, _ bool, args []string) {
 	n, err := strconv.Atoi(args[1])
 	ts.Check(err)
 	ts.Check(os.WriteFile(ts.MkAbs(args[0]), bytes.Repeat([]byte("#"), n), 0o644))
+}
+
+// many writes a file of so many scenarios, the example again and again: many FILE N.
+func many(ts *testscript.TestScript, _ bool, args []string) {
+	n, err := strconv.Atoi(args[1])
+	ts.Check(err)
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(examples(n)), 0o644))
+}
+
+// examples is a file with the example so many times, each with its number in its name.
+func examples(times int) string {
+	head, one, _ := strings.Cut(scenario.Example(), "[[scenario]]")
+	for n := range times {
+		head += "[[scenario]]" + strings.Replace(one, `name = "`, fmt.Sprintf(`name = "No %d, `, n+1), 1) + "\n"
+	}
+	return head
 }
 
 // without says that the last output holds no sign that steers a terminal: without

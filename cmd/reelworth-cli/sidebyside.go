@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 
+	"reelworth/internal/parallel"
 	"reelworth/internal/rates"
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
@@ -65,18 +66,12 @@ func besides(c call, s stage, name string, file *rates.File) (list []sidebyside.
 		return []sidebyside.Entry{{File: name, Fault: strings.TrimPrefix(err.Error(), name+": ")}}, statusInput
 	}
 	status = src.report(s, nil)
-	for i := range src.File.Scenarios {
-		faults := src.faultsOf(i)
-		if f := unreadableFault(faults); f != nil {
-			list = append(list, sidebyside.Entry{File: name, Scenario: src.File.Scenarios[i].Name, Fault: words.FaultLine(src.name, *f)})
-			continue
-		}
-		comparison := src.compare(i, c.today)
-		// Nothing stops it, so that it has no error to tell.
-		entry, _ := sidebyside.Of(context.Background(), &comparison, faults, c.market.in, file)
-		entry.File = name
-		list = append(list, entry)
-	}
+	list = make([]sidebyside.Entry, len(src.File.Scenarios))
+	_ = parallel.Each(parallel.All(), len(list), func(i int) error {
+		list[i] = beside(c, src, i, file)
+		list[i].File = name
+		return nil
+	})
 	if len(list) == 0 {
 		entry := sidebyside.Entry{File: name, Fault: "there is no scenario in it"}
 		if len(src.Faults) > 0 {
@@ -85,6 +80,18 @@ func besides(c call, s stage, name string, file *rates.File) (list []sidebyside.
 		list = append(list, entry)
 	}
 	return list, status
+}
+
+// beside is the entry of the scenario at place i.
+func beside(c call, src source, i int, file *rates.File) sidebyside.Entry {
+	faults := src.faultsOf(i)
+	if f := unreadableFault(faults); f != nil {
+		return sidebyside.Entry{Scenario: src.File.Scenarios[i].Name, Fault: words.FaultLine(src.name, *f)}
+	}
+	comparison := src.compare(i, c.today)
+	// Nothing stops it, so that it has no error to tell.
+	entry, _ := sidebyside.Of(context.Background(), &comparison, faults, c.market.in, file)
+	return entry
 }
 
 // unreadableFault is the first fault that leaves nothing of a scenario to compute.

@@ -2,7 +2,9 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
+	"reelworth/internal/parallel"
 	"reelworth/internal/report"
 )
 
@@ -36,12 +38,12 @@ func doSummary(c call, s stage) int {
 	if c.format == "markdown" {
 		summary = report.SummaryMarkdown
 	}
-	for n, i := range places {
-		if n > 0 {
-			fmt.Fprintln(s.out)
-		}
-		comparison := src.compare(i, c.today)
-		fmt.Fprint(s.out, summary(&comparison, c.today, c.locale))
-	}
+	texts := make([]string, len(places))
+	_ = parallel.Each(parallel.All(), len(places), func(n int) error {
+		comparison := src.compare(places[n], c.today)
+		texts[n] = summary(&comparison, c.today, c.locale)
+		return nil
+	})
+	fmt.Fprint(s.out, strings.Join(texts, "\n"))
 	return src.report(s, reported(c, places))
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 
 	"reelworth/internal/exact"
+	"reelworth/internal/parallel"
 	"reelworth/internal/scenario"
 )
 
@@ -71,23 +72,20 @@ func LookAhead(ctx context.Context, c *Comparison, percent exact.Fraction) (*Com
 	if err != nil {
 		return nil, err
 	}
-	o := &Outlook{Offers: make([]OfferOutlook, len(c.Offers))}
-	var jobs []func() error
-	for i := range c.Offers {
-		jobs = append(jobs, func() (err error) {
-			o.Offers[i], err = outlookOf(ctx, c, i, outlays, percent)
-			return err
-		})
-	}
+	n := len(c.Offers)
+	o := &Outlook{Offers: make([]OfferOutlook, n)}
 	reel, boxed := c.Find(c.Verdict.Reel), c.Find(c.Verdict.Boxed)
 	known := reel != nil && reel.Against != nil && boxed == c.Baseline() // the pair is one of them
-	if !known && reel != nil && boxed != nil {
-		jobs = append(jobs, func() (err error) {
+	err = parallel.Each(parallel.AllButOne(), n+1, func(i int) (err error) {
+		switch {
+		case i < n:
+			o.Offers[i], err = outlookOf(ctx, c, i, outlays, percent)
+		case !known && reel != nil && boxed != nil:
 			o.Pair, err = c.pair(reel, boxed, outlays).outlook(ctx)
-			return err
-		})
-	}
-	if err := sideBySide(jobs); err != nil {
+		}
+		return err
+	})
+	if err != nil {
 		return nil, err
 	}
 	if known {

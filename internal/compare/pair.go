@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"reelworth/internal/exact"
+	"reelworth/internal/parallel"
 	"reelworth/internal/scenario"
 )
 
@@ -51,17 +52,13 @@ func pairOf(ctx context.Context, c *Comparison, offer, other string) (*pair, err
 func outlaysOf(ctx context.Context, c *Comparison, only ...*Offer) ([]*outlay, error) {
 	g := newGatherer(&c.Scenario, nil)
 	list := make([]*outlay, len(c.Offers))
-	var jobs []func() error
-	for i := range c.Offers {
+	return list, parallel.Each(parallel.AllButOne(), len(list), func(i int) error {
 		o := &c.Offers[i]
 		if o.Fault != nil || len(only) > 0 && !slices.Contains(only, o) {
-			continue
+			return nil
 		}
-		jobs = append(jobs, func() error {
-			t, _ := g.terms(i)
-			list[i] = newOutlay(&t)
-			return list[i].lookAtVolumes(ctx)
-		})
-	}
-	return list, sideBySide(jobs)
+		t, _ := g.terms(i)
+		list[i] = newOutlay(&t)
+		return list[i].lookAtVolumes(ctx)
+	})
 }

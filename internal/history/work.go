@@ -2,13 +2,12 @@ package history
 
 import (
 	"context"
-	"runtime"
 	"slices"
 	"sync"
-	"sync/atomic"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
+	"reelworth/internal/parallel"
 	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
 )
@@ -133,32 +132,23 @@ func (w *work) cost(ctx context.Context, progress Progress) error {
 			q.rates = make([]exact.Fraction, len(w.days))
 		}
 	}
-	var (
-		next    atomic.Int64
-		workers sync.WaitGroup
-		telling sync.Mutex
-		done    int
-	)
-	for range min(runtime.GOMAXPROCS(0), (len(w.days)+batch-1)/batch) {
-		workers.Go(func() {
-			for ctx.Err() == nil {
-				from := int(next.Add(batch)) - batch
-				if from >= len(w.days) {
-					return
-				}
-				to := min(from+batch, len(w.days))
-				w.costDays(from, to)
-				telling.Lock()
-				done += to - from
-				if progress != nil {
-					progress(done, len(w.days))
-				}
-				telling.Unlock()
-			}
-		})
-	}
-	workers.Wait()
-	return ctx.Err()
+	var telling sync.Mutex
+	done := 0
+	return parallel.Each(parallel.All(), (len(w.days)+batch-1)/batch, func(i int) error {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		from := i * batch
+		to := min(from+batch, len(w.days))
+		w.costDays(from, to)
+		telling.Lock()
+		defer telling.Unlock()
+		done += to - from
+		if progress != nil {
+			progress(done, len(w.days))
+		}
+		return nil
+	})
 }
 
 // costDays works out the days from one place on, before another.

@@ -14,7 +14,7 @@ func (b builder) changes() (list []section) {
 	if b.c.Outlook == nil {
 		return nil
 	}
-	for _, s := range []section{b.turns(), b.swings(), b.sizes(), b.ceilings()} {
+	for _, s := range []section{b.turns(), b.volumes(), b.swings(), b.sizes(), b.cuts(), b.ceilings()} {
 		if len(s.grids) > 0 {
 			list = append(list, s)
 		}
@@ -28,7 +28,7 @@ func (b builder) turns() section {
 	if p == nil {
 		return section{}
 	}
-	s := section{title: fmt.Sprintf("What changes the answer, %s against %s", p.Offer, p.Other)}
+	s := section{title: "What changes the answer, " + words.Pairing(p)}
 	g := grid{head: []string{"", "today", "turns below", "turns above"}}
 	for _, f := range p.Flips {
 		if f.Below != nil || f.Above != nil {
@@ -39,6 +39,30 @@ func (b builder) turns() section {
 	}
 	if len(g.rows) > 0 {
 		s.grids = append(s.grids, g)
+	}
+	return s
+}
+
+// volumes are who is cheaper at how many rolls a year: of the verdict's pair, then of each
+// offer and the baseline that are another pair.
+func (b builder) volumes() section {
+	s := section{title: words.VolumesTitle}
+	add := func(p *compare.PairOutlook) {
+		if p == nil || len(p.Volumes) == 0 {
+			return
+		}
+		g := grid{title: words.Pairing(p), head: words.VolumeHeader(), texts: map[int]bool{1: true}}
+		for _, r := range p.Volumes {
+			g.rows = append(g.rows, gridRow{cells: []string{words.VolumeSpan(r, b.l), words.VolumeCheaper(p, r)}})
+		}
+		s.grids = append(s.grids, g)
+	}
+	verdict := b.c.Outlook.Pair
+	add(verdict)
+	for i := range b.c.Outlook.Offers {
+		if p := b.c.Outlook.Offers[i].Pair; p != nil && (verdict == nil || p.Offer != verdict.Offer || p.Other != verdict.Other) {
+			add(p)
+		}
 	}
 	return s
 }
@@ -78,6 +102,24 @@ func (b builder) sizes() section {
 		}
 	}
 	if len(g.rows) > 0 {
+		s.grids = append(s.grids, g)
+	}
+	return s
+}
+
+// cuts are what reels cut into cassettes of other exposures come to.
+func (b builder) cuts() section {
+	s := section{title: words.CutsTitle}
+	for i := range b.c.Outlook.Offers {
+		o := &b.c.Outlook.Offers[i]
+		if len(o.CutSizes) == 0 {
+			continue
+		}
+		k := words.CuttingOf(b.c, o.Name, o.CutSizes, b.l)
+		g := grid{title: b.name(i), head: k.Header(), texts: map[int]bool{2: true, 5: true}}
+		for n := range o.CutSizes {
+			g.rows = append(g.rows, gridRow{cells: k.Row(&o.CutSizes[n])})
+		}
 		s.grids = append(s.grids, g)
 	}
 	return s

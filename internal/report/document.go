@@ -1,12 +1,15 @@
 package report
 
 import (
+	"bufio"
 	"fmt"
+	"io"
 	"strconv"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
+	"reelworth/internal/parallel"
 	"reelworth/internal/words"
 )
 
@@ -36,6 +39,36 @@ type grid struct {
 type gridRow struct {
 	cells  []string
 	strong bool // a sum
+}
+
+// MostAhead is of how many scenarios at once it is worth telling what would change the
+// answer; the tables of more are there to run one's eye over.
+const MostAhead = 24
+
+// batch is how many comparisons are set before they are written.
+const batch = 256
+
+// inOrder sets comparisons on all processors and writes them one after the other, and last
+// what is left out of so many.
+func inOrder(w io.Writer, cs []compare.Comparison, between string, set func(*compare.Comparison) string) error {
+	out := bufio.NewWriter(w)
+	for from := 0; from < len(cs); from += batch {
+		texts := make([]string, min(batch, len(cs)-from))
+		_ = parallel.Each(parallel.All(), len(texts), func(i int) error {
+			texts[i] = set(&cs[from+i])
+			return nil
+		})
+		for i, text := range texts {
+			if from+i > 0 {
+				out.WriteString(between)
+			}
+			out.WriteString(text)
+		}
+	}
+	if len(cs) > MostAhead && cs[0].Outlook == nil {
+		out.WriteString(between + words.AheadLeftOut(MostAhead) + "\n")
+	}
+	return out.Flush()
 }
 
 // documentOf gathers what is worth reading of a comparison.

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"bufio"
 	"io"
 	"regexp"
 	"strings"
@@ -14,14 +13,7 @@ import (
 // for notes. What was typed shows as it was typed: signs that mean something in Markdown
 // are escaped.
 func Markdown(w io.Writer, cs []compare.Comparison, l money.Locale) error {
-	out := bufio.NewWriter(w)
-	for i := range cs {
-		if i > 0 {
-			out.WriteString("\n")
-		}
-		out.WriteString(markdown(documentOf(&cs[i], l)))
-	}
-	return out.Flush()
+	return inOrder(w, cs, "\n", func(c *compare.Comparison) string { return markdown(documentOf(c, l)) })
 }
 
 func markdown(d document) string {

@@ -26,6 +26,6 @@ func steers(r rune) bool { return unicode.IsControl(r) || unicode.Is(unicode.Bid
 
 // spaced is text with plain spaces for no-break ones, which not every terminal and no
 // search takes for spaces.
-func spaced(text string) string {
-	return strings.NewReplacer("\u00a0", " ", "\u202f", " ").Replace(text)
-}
+func spaced(text string) string { return plainSpaces.Replace(text) }
+
+var plainSpaces = strings.NewReplacer("\u00a0", " ", "\u202f", " ")

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"bufio"
 	"io"
 	"strings"
 
@@ -15,14 +14,7 @@ import (
 // roll and the year cost offer by offer, the receipts, the months, and what is worth
 // knowing. Numbers are in the locale's form.
 func Table(w io.Writer, cs []compare.Comparison, l money.Locale) error {
-	out := bufio.NewWriter(w)
-	for i := range cs {
-		if i > 0 {
-			out.WriteString("\n\n")
-		}
-		out.WriteString(plainText(documentOf(&cs[i], l)))
-	}
-	return out.Flush()
+	return inOrder(w, cs, "\n\n", func(c *compare.Comparison) string { return plainText(documentOf(c, l)) })
 }
 
 func plainText(d document) string {

@@ -4,13 +4,12 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"runtime"
 	"strings"
-	"sync"
 	"unicode/utf8"
 
 	"github.com/BurntSushi/toml"
 
+	"reelworth/internal/parallel"
 	"reelworth/internal/tomltext"
 )
 
@@ -88,7 +87,7 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 	}
 	tables := make([]map[string]any, len(cuts))
 	faults := make([]*Fault, len(cuts))
-	read := func(i int) {
+	read := func(i int) error {
 		end := len(text)
 		if i+1 < len(cuts) {
 			end = cuts[i+1].Offset
@@ -96,11 +95,12 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 		piece, f := decodePiece(text[cuts[i].Offset:end], cuts[i].Line)
 		if f != nil {
 			faults[i] = f
-			return
+			return errFault
 		}
 		tables[i] = piece[cuts[i].Key].([]map[string]any)[0]
+		return nil
 	}
-	sideBySide(len(cuts), read)
+	_ = parallel.Each(parallel.All(), len(cuts), read) // faults says more
 	for _, f := range faults {
 		if f != nil {
 			return nil, f
@@ -113,19 +113,8 @@ func decodePieces(text string, cuts []tomltext.Cut) (map[string]any, *Fault) {
 	return doc, nil
 }
 
-// sideBySide calls do for 0 to n−1 on all processors.
-func sideBySide(n int, do func(i int)) {
-	workers := min(runtime.GOMAXPROCS(0), n)
-	var wait sync.WaitGroup
-	for w := range workers {
-		wait.Go(func() {
-			for i := w; i < n; i += workers {
-				do(i)
-			}
-		})
-	}
-	wait.Wait()
-}
+// errFault stops the reading of pieces.
+var errFault = errors.New("scenario: a piece has a fault")
 
 // decodePiece reads TOML that starts at a line of the file.
 func decodePiece(text string, line int) (doc map[string]any, f *Fault) {

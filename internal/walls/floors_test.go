@@ -10,6 +10,7 @@ var floors = map[string]int{
 	"assets":                   0, // typeface, icon
 	"internal/exact":           0, // fractions
 	"internal/palette":         0, // colours
+	"internal/parallel":        0, // work side by side
 	"internal/version":         0, // which Reelworth this is
 	"internal/walls":           0, // this
 	"internal/paper/papertest": 0, // other houses' readers of PDF, for tests

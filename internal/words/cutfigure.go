@@ -30,6 +30,9 @@ func CuttingOf(c *compare.Comparison, offer string, sizes []compare.CutSize, l m
 const CutCaution = "This is cost alone. How many exposures you like to finish before you develop is yours to say, " +
 	"and more than 36 not every camera, tank and sleeve takes."
 
+// CutsTitle heads the tables of cut sizes.
+const CutsTitle = "A reel cut into other rolls"
+
 // What stands in the figure of cut sizes.
 const (
 	LeastCost    = "costs least"

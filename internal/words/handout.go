@@ -12,7 +12,7 @@ import (
 const (
 	HandoutWays     = "Ways to buy"
 	HandoutTurns    = "What would change the answer"
-	HandoutVolumes  = "Who is cheaper, by rolls a year"
+	HandoutVolumes  = VolumesTitle
 	HandoutAssumed  = "What is assumed"
 	HandoutRates    = "Rates"
 	HandoutInHand   = "Reels in hand"

@@ -132,6 +132,12 @@ func choice(yes bool, a, b string) string {
 	return b
 }
 
+// AheadLeftOut says that a table of more than so many scenarios leaves out what would change
+// their answers.
+func AheadLeftOut(most int) string {
+	return fmt.Sprintf("What would change the answer, and how many to order at once, is left out of tables of more than %d scenarios. Name one scenario to see it.", most)
+}
+
 // Changing is what would change the verdict in short: the rolls a year, and the nearest
 // other input. It is "" until an outlook was asked for, and where no winner is named.
 func Changing(c *compare.Comparison, l money.Locale) string {

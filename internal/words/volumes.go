@@ -172,6 +172,15 @@ func VolumeLines(c *compare.Comparison, p *compare.PairOutlook, l money.Locale) 
 	return said
 }
 
+// VolumesTitle heads the tables of ranges, Pairing each of them.
+const VolumesTitle = "Who is cheaper, by rolls a year"
+
+// Pairing names the two sides of a pair.
+func Pairing(p *compare.PairOutlook) string { return p.Offer + " against " + p.Other }
+
+// VolumeHeader heads a table of ranges.
+func VolumeHeader() []string { return []string{"rolls a year", "cheaper"} }
+
 // VolumeSpan is a range of rolls a year in a table: "1 to 13", "17".
 func VolumeSpan(r compare.VolumeRange, l money.Locale) string {
 	from := l.Number(exact.Int(int64(r.From)), 0)

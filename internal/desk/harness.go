@@ -119,6 +119,15 @@ func (h *Harness) Pick(key, value string) bool {
 	return false
 }
 
+// OpenList opens the list of the field with that key and types into it.
+func (h *Harness) OpenList(key, typed string) {
+	h.form.GoTo(key)
+	for _, r := range " " + typed {
+		h.win.Canvas().Focused().TypedRune(r)
+	}
+	h.Settle()
+}
+
 // Deal opens the panel for something offered at a price.
 func (h *Harness) Deal(price string) {
 	h.asker.AskDeal()

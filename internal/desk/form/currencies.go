@@ -20,7 +20,7 @@ func (b forms) currencyField(s *scenario.Scenario, label string, to Binding) *Fi
 // through them does not change the order.
 var AllCurrencies = func() (list []kit.Option) {
 	for _, c := range money.Codes() {
-		list = append(list, kit.Option{Value: c, Label: c})
+		list = append(list, kit.Option{Value: c, Label: c, Also: money.Name(c)})
 	}
 	return list
 }()

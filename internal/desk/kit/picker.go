@@ -2,7 +2,6 @@ package kit
 
 import (
 	"slices"
-	"strings"
 	"time"
 	"unicode"
 
@@ -14,7 +13,10 @@ import (
 )
 
 // Option is one choice of a picker.
-type Option struct{ Value, Label string }
+type Option struct {
+	Value, Label string
+	Also         string // stands behind the label in the open list, and is found by its words
+}
 
 // Picker is a field that offers a few words. Space or Enter opens the list; up and
 // down choose without opening it.
@@ -112,39 +114,22 @@ var sought struct {
 	at   time.Time
 }
 
-// seek chooses the first option that begins with what was typed within a second.
+// seek chooses the first option that begins with what was typed within a second, or has a
+// word that does.
 func (p *Picker) seek(r rune) {
 	if time.Since(sought.at) > time.Second {
 		sought.text = ""
 	}
 	sought.text, sought.at = sought.text+string(unicode.ToLower(r)), time.Now()
-	for _, o := range p.Options {
-		if strings.HasPrefix(strings.ToLower(o.Label), sought.text) {
-			p.Choose(o.Value)
+	for _, found := range []func(Option) bool{
+		func(o Option) bool { return begins(o.Label, sought.text) },
+		func(o Option) bool { return o.fits(sought.text) },
+	} {
+		if i := slices.IndexFunc(p.Options, found); i >= 0 {
+			p.Choose(p.Options[i].Value)
 			return
 		}
 	}
-}
-
-// open shows the list below the field.
-func (p *Picker) open() {
-	c := fyne.CurrentApp().Driver().CanvasForObject(p)
-	if c == nil {
-		return
-	}
-	var items []*fyne.MenuItem
-	for _, o := range p.listed() {
-		item := fyne.NewMenuItem(o.Label, func() {
-			p.Choose(o.Value)
-			c.Focus(p)
-		})
-		item.Checked = o.Value == p.Value
-		items = append(items, item)
-	}
-	menu := widget.NewPopUpMenu(fyne.NewMenu("", items...), c)
-	menu.ShowAtRelativePosition(fyne.NewPos(0, p.Size().Height+2), p)
-	menu.Resize(fyne.NewSize(max(menu.MinSize().Width, p.Size().Width), menu.MinSize().Height))
-	c.Focus(menu)
 }
 
 func (p *Picker) Tapped(*fyne.PointEvent) {
@@ -201,6 +186,9 @@ func (p *Picker) CreateRenderer() fyne.WidgetRenderer {
 	return r
 }
 
+// PlainEdge is the room beside the words of a picker without a box.
+const PlainEdge = 6
+
 type pickerRenderer struct{ p *Picker }
 
 func (r *pickerRenderer) Layout(size fyne.Size) {
@@ -208,7 +196,7 @@ func (r *pickerRenderer) Layout(size fyne.Size) {
 	p.frame.layout(size)
 	const arrow, edge = 12, 9
 	if p.Plain {
-		const edge = 2
+		const edge = PlainEdge
 		p.label.align = fyne.TextAlignLeading
 		w := min(p.label.NaturalWidth()+1, size.Width-arrow-4-2*edge)
 		p.label.Move(fyne.NewPos(edge, 0))

@@ -103,7 +103,7 @@ func (rr *rowRenderer) Layout(size fyne.Size) {
 		} else {
 			r.Choice.Show()
 		}
-		centre(r.Choice, x-2, unitChoiceWidth, FieldHeight)
+		centre(r.Choice, x-PlainEdge, unitChoiceWidth+4, FieldHeight)
 		x += unitChoiceWidth + 4
 	}
 	at := size.Width

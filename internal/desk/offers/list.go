@@ -58,7 +58,7 @@ func (w *List) Build(s *scenario.Scenario) {
 	margin := func(o fyne.CanvasObject) fyne.CanvasObject {
 		return kit.Inset(kit.NewStack(Width(), 0, o), kit.CardEdge, 0, kit.CardEdge, 0)
 	}
-	w.Content.Add(margin(w.Scenario))
+	w.Content.Add(kit.Inset(kit.NewStack(Width(), 0, w.Scenario), kit.CardEdge-kit.PlainEdge, 0, kit.CardEdge, 0))
 	w.Content.Add(margin(w.State))
 	w.Content.Add(kit.Space(18))
 	w.Content.Add(margin(kit.NewSides(kit.Heading("Ways to buy"), w.unit)))

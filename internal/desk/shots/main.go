@@ -37,6 +37,9 @@ var shots = []shot{
 	{"developing", 1280, 800, func(h *desk.Harness) { h.Topic("developing", 2) }},
 	{"border", 1280, 800, func(h *desk.Harness) { h.Topic("border", 2) }},
 	{"rates", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2) }},
+	{"list", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].currency", "") }},
+	{"list-found", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].currency", "sw") }},
+	{"list-short", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].import", "") }},
 	{"no-rate", 1280, 800, func(h *desk.Harness) { h.Pick("offer[3].currency", "CAD") }},
 	{"rates-swap", 1280, 800, func(h *desk.Harness) {
 		h.Pick("offer[3].currency", "CAD")

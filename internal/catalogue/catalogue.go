@@ -34,6 +34,7 @@ const (
 	Exposures Unit = "exposures"
 	Minutes   Unit = "min"
 	MM        Unit = "mm"
+	Pieces    Unit = "reels or packs"
 )
 
 // RollsAYear is the key of the sum of the twelve months, which a form has and no file.
@@ -58,6 +59,15 @@ func index(list []Entry) map[string]Entry {
 		m[e.Key] = e
 	}
 	return m
+}
+
+// LabelFor is the label where one price buys a piece of that name: "roll".
+func (e Entry) LabelFor(piece string) string {
+	label := strings.ReplaceAll(e.Label, "{unit}", piece)
+	if strings.HasPrefix(e.Label, "{unit}") {
+		return strings.ToUpper(label[:1]) + label[1:]
+	}
+	return label
 }
 
 // Of is the entry of a key, as a fault or a form names it: with or without indexes,

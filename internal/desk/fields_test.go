@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/offers"
@@ -117,6 +118,26 @@ func TestEveryFieldHasAControl(t *testing.T) {
 		}
 		if len(controls[key]) == 0 {
 			t.Errorf("%s has no control in any form", key)
+		}
+	}
+}
+
+// What a field of a form is called, beside it and in the menu, is in the catalogue.
+func TestEveryControlIsCalledAsInTheCatalogue(t *testing.T) {
+	h := open(t)
+	h.Put(rich())
+	for key, places := range h.controls(t) {
+		e, known := catalogue.Of(strings.TrimSuffix(key, " of EUR")) // a rate may be typed either way round
+		if !known {
+			t.Errorf("%s has no entry in the catalogue", key)
+			continue
+		}
+		h.choose(places[0].sel)
+		h.unfoldAll()
+		for _, f := range h.form.Fields() {
+			if f.Key == places[0].key && !strings.HasPrefix(f.Name, e.Called) {
+				t.Errorf("%s is called %q in the menu, %q in the catalogue", key, f.Name, e.Called)
+			}
 		}
 	}
 }

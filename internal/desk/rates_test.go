@@ -122,7 +122,7 @@ func TestTwoMissingRatesDoNotTakeEachOthersPlace(t *testing.T) {
 func TestARateOfAnyCurrencyCanBeAdded(t *testing.T) {
 	h := open(t)
 	h.Topic("rates", 2)
-	h.pick(t, "further.one", "NOK")
+	h.pick(t, "rate[3].one", "NOK")
 	h.mustType(t, "rate[3].equals", "0.085")
 	h.Settle()
 	if r := h.session.Current().Rates; len(r) != 3 || r[2].One != "NOK" || r[2].In != "EUR" || r[2].Equals.String() != "0.085" {

@@ -80,7 +80,7 @@ func mend(key string, in *scenario.Offer) string {
 func FieldName(key string, in *scenario.Offer) string {
 	plain := strings.TrimPrefix(catalogue.Plain(key), "offer.")
 	if e, ok := catalogue.Of("offer." + plain); ok {
-		return capital(strings.ReplaceAll(e.Label, "{unit}", unitName(in)))
+		return capital(e.LabelFor(UnitName(in)))
 	}
 	if section := catalogue.Section(plain); section != "" {
 		return section

@@ -103,13 +103,13 @@ func (r receipt) label(kind compare.LineKind) string {
 // Units names n units of an offer: "one reel", "2 packs", "3 rolls".
 func Units(n int, o *scenario.Offer) string {
 	if n == 1 {
-		return "one " + unitName(o)
+		return "one " + UnitName(o)
 	}
-	return fmt.Sprintf("%d %ss", n, unitName(o))
+	return fmt.Sprintf("%d %ss", n, UnitName(o))
 }
 
-// unitName is what one price buys.
-func unitName(o *scenario.Offer) string {
+// UnitName is what one price buys.
+func UnitName(o *scenario.Offer) string {
 	switch {
 	case o.Kind == scenario.KindReel:
 		return "reel"

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"reelworth/internal/catalogue"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 )
@@ -8,13 +9,28 @@ import (
 // Binding is one value of a scenario as a form shows and changes it.
 type Binding struct {
 	Key  string // as faults name it: "offer[3].price"
-	Name string // for the menu: "price of the reel"
+	Name string // within a sentence, for the menu: "price"
 	Get  func(s *scenario.Scenario, l money.Locale) string
 	set  func(s *scenario.Scenario, text string, l money.Locale) error
 	// currency is where an amount's currency stands, for amounts pasted with one.
 	currency func(s *scenario.Scenario) *string
+	piece    string // what one price of the offer buys, "" outside an offer
 	// fixed is an amount's currency where it cannot be chosen.
 	fixed func(s *scenario.Scenario) string
+}
+
+// calledIn is the catalogue's name of a field within a sentence.
+func calledIn(key string) string {
+	e, _ := catalogue.Of(key)
+	return e.Called
+}
+
+// of adds to the name what the value belongs to: "price of the tank".
+func (s Binding) of(name string) Binding {
+	if name != "" {
+		s.Name += " of " + name
+	}
+	return s
 }
 
 // then does more after a value has been set, as part of the same change.
@@ -35,6 +51,9 @@ func (s Binding) inCurrency(at func(*scenario.Scenario) *string) Binding {
 	s.currency = at
 	return s
 }
+
+// code is the currency the amount is in.
+func (s Binding) code(sc *scenario.Scenario) string { return *s.currency(sc) }
 
 // atHome says that the amount is in the home currency.
 func (s Binding) atHome() Binding {

@@ -12,9 +12,9 @@ import (
 )
 
 // decimals is a binding for a number.
-func decimals(key, name string, at func(*scenario.Scenario) *scenario.Decimal) Binding {
+func decimals(key string, at func(*scenario.Scenario) *scenario.Decimal) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, l money.Locale) string { return l.Field(*at(s)) },
 		set: func(s *scenario.Scenario, text string, l money.Locale) error {
 			v, err := ReadNumber(text, l)
@@ -27,9 +27,9 @@ func decimals(key, name string, at func(*scenario.Scenario) *scenario.Decimal) B
 }
 
 // maybes is a binding for a number that may be left empty.
-func maybes(key, name string, at func(*scenario.Scenario) *scenario.Maybe) Binding {
+func maybes(key string, at func(*scenario.Scenario) *scenario.Maybe) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, l money.Locale) string {
 			if m := *at(s); m.Set {
 				return l.Field(m.Decimal)
@@ -51,9 +51,9 @@ func maybes(key, name string, at func(*scenario.Scenario) *scenario.Maybe) Bindi
 }
 
 // counts is a binding for a whole number.
-func counts(key, name string, at func(*scenario.Scenario) *int) Binding {
+func counts(key string, at func(*scenario.Scenario) *int) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, _ money.Locale) string { return strconv.Itoa(*at(s)) },
 		set: func(s *scenario.Scenario, text string, l money.Locale) error {
 			v, err := ReadNumber(text, l)
@@ -70,14 +70,14 @@ func counts(key, name string, at func(*scenario.Scenario) *int) Binding {
 }
 
 // texts is a binding for words.
-func texts(key, name string, at func(*scenario.Scenario) *string) Binding {
-	return choices(key, name, at)
+func texts(key string, at func(*scenario.Scenario) *string) Binding {
+	return choices(key, at)
 }
 
 // choices is a binding for a value of a string type.
-func choices[T ~string](key, name string, at func(*scenario.Scenario) *T) Binding {
+func choices[T ~string](key string, at func(*scenario.Scenario) *T) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, _ money.Locale) string { return string(*at(s)) },
 		set: func(s *scenario.Scenario, text string, _ money.Locale) error {
 			*at(s) = T(text)
@@ -93,9 +93,9 @@ const (
 )
 
 // flags is a binding for yes or no.
-func flags(key, name string, at func(*scenario.Scenario) *bool) Binding {
+func flags(key string, at func(*scenario.Scenario) *bool) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, _ money.Locale) string {
 			if *at(s) {
 				return yes
@@ -110,9 +110,9 @@ func flags(key, name string, at func(*scenario.Scenario) *bool) Binding {
 }
 
 // months is a binding for a month of a year.
-func months(key, name string, at func(*scenario.Scenario) *scenario.Month) Binding {
+func months(key string, at func(*scenario.Scenario) *scenario.Month) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, _ money.Locale) string { return at(s).String() },
 		set: func(s *scenario.Scenario, text string, _ money.Locale) error {
 			m, err := scenario.ParseMonth(strings.TrimSpace(text))
@@ -126,9 +126,9 @@ func months(key, name string, at func(*scenario.Scenario) *scenario.Month) Bindi
 }
 
 // dates is a binding for a day that may be left empty.
-func dates(key, name string, at func(*scenario.Scenario) *scenario.Date) Binding {
+func dates(key string, at func(*scenario.Scenario) *scenario.Date) Binding {
 	return Binding{
-		Key: key, Name: name,
+		Key: key, Name: calledIn(key),
 		Get: func(s *scenario.Scenario, _ money.Locale) string { return at(s).String() },
 		set: func(s *scenario.Scenario, text string, _ money.Locale) error {
 			if text = strings.TrimSpace(text); text == "" {

@@ -10,8 +10,8 @@ import (
 
 // currencyField is a choice among all currencies, those of the scenario first in its
 // list.
-func (b forms) currencyField(s *scenario.Scenario, label string, to Binding) *Field {
-	f := choiceField(b.e, label, kit.NumberWidth, AllCurrencies, to)
+func (b forms) currencyField(s *scenario.Scenario, to Binding) *Field {
+	f := b.choice(kit.NumberWidth, AllCurrencies, to)
 	f.Input.(*kit.Picker).First = CurrenciesOf(s)
 	return f
 }

@@ -32,28 +32,28 @@ func (b forms) developingForm(s *scenario.Scenario) *Form {
 func (b forms) processGroup(i int, d scenario.Developing) group {
 	at := func(s *scenario.Scenario) *scenario.Developing { return &s.Developing[i] }
 	key := func(k string) string { return fmt.Sprintf("developing[%d].%s", i+1, k) }
-	dec := func(k, name string, to func(*scenario.Developing) *scenario.Decimal) Binding {
-		return decimals(key(k), name, func(s *scenario.Scenario) *scenario.Decimal { return to(at(s)) })
+	dec := func(k string, to func(*scenario.Developing) *scenario.Decimal) Binding {
+		return decimals(key(k), func(s *scenario.Scenario) *scenario.Decimal { return to(at(s)) }).of(d.Name)
 	}
-	name := texts(key("name"), "name of a process", func(s *scenario.Scenario) *string { return &at(s).Name })
-	way := choices(key("way"), "way of developing", func(s *scenario.Scenario) *scenario.Way { return &at(s).Way })
+	name := texts(key("name"), func(s *scenario.Scenario) *string { return &at(s).Name })
+	way := choices(key("way"), func(s *scenario.Scenario) *scenario.Way { return &at(s).Way })
 	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
 	g := group{heading: d.Name, fields: []*Field{
-		wordField(b.e, "Name", followName(i, name)),
-		choiceField(b.e, "Where", kit.WideWidth, []kit.Option{{Value: "lab", Label: "at a lab"}, {Value: "home", Label: "at home"}}, way),
+		b.text(followName(i, name)),
+		b.choice(kit.WideWidth, []kit.Option{{Value: "lab", Label: "at a lab"}, {Value: "home", Label: "at home"}}, way),
 	}}
 	if d.Way == scenario.Lab {
-		g.fields = append(g.fields, homeField(b.e, "Price, a cassette", dec("price", "price of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))
+		g.fields = append(g.fields, b.number(dec("price", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))
 		return g
 	}
-	rolls := counts(key("chemistry_rolls"), "rolls of a set", func(s *scenario.Scenario) *int { return &at(s).ChemistryRolls })
-	keeps := maybes(key("chemistry_keeps_months"), "how long chemistry keeps", func(s *scenario.Scenario) *scenario.Maybe { return &at(s).ChemistryKeepsMonth })
+	rolls := counts(key("chemistry_rolls"), func(s *scenario.Scenario) *int { return &at(s).ChemistryRolls })
+	keeps := maybes(key("chemistry_keeps_months"), func(s *scenario.Scenario) *scenario.Maybe { return &at(s).ChemistryKeepsMonth })
 	g.fields = append(g.fields,
-		homeField(b.e, "A set of chemistry", dec("chemistry_price", "price of chemistry", func(d *scenario.Developing) *scenario.Decimal { return &d.ChemistryPrice })),
-		numberField(b.e, "develops", "rolls", rolls),
-		numberField(b.e, "Keeps", "months", keeps),
-		homeField(b.e, "Extra, a roll", dec("extra_per_roll", "extra of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.ExtraPerRoll })),
-		numberField(b.e, "Time, a roll", "min", dec("minutes_per_roll", "time of developing", func(d *scenario.Developing) *scenario.Decimal { return &d.MinutesPerRoll })),
+		b.number(dec("chemistry_price", func(d *scenario.Developing) *scenario.Decimal { return &d.ChemistryPrice })),
+		b.number(rolls),
+		b.number(keeps),
+		b.number(dec("extra_per_roll", func(d *scenario.Developing) *scenario.Decimal { return &d.ExtraPerRoll })),
+		b.number(dec("minutes_per_roll", func(d *scenario.Developing) *scenario.Decimal { return &d.MinutesPerRoll })),
 	)
 	return g
 }

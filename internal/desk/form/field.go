@@ -85,14 +85,10 @@ func choiceField(e editor, label string, width float32, options []kit.Option, s 
 	return f
 }
 
-// yesNo is a field for a flag.
-func yesNo(e editor, label string, s Binding) *Field {
-	return choiceField(e, label, kit.NumberWidth, []kit.Option{{Value: yes, Label: yes}, {Value: no, Label: no}}, s)
-}
-
 // withUnit puts the choice of the unit beside the value.
 func (f *Field) withUnit(e editor, options []kit.Option, s Binding) *Field {
 	unit := &Field{Binding: s, Row: f.Row}
+	f.unit = nil
 	p := kit.NewPicker(options, func(value string) { e.Edit(unit, value) })
 	p.Plain = true
 	p.Entered = func(in bool) { e.Enter(unit, in) }
@@ -111,11 +107,6 @@ func (f *Field) offering(first []string) *Field {
 func (f *Field) means(key string) *Field {
 	f.meaning = key
 	return f
-}
-
-// homeField is a field for an amount in the home currency.
-func homeField(e editor, label string, s Binding) *Field {
-	return numberField(e, label, "", s.atHome()).unitOf(home)
 }
 
 // unitOf makes the unit follow the scenario.

@@ -10,27 +10,27 @@ import (
 
 func (b forms) loadingForm(s *scenario.Scenario) *Form {
 	at := func(s *scenario.Scenario) *scenario.Loading { return &s.Loading }
-	dec := func(k, name string, to func(*scenario.Loading) *scenario.Decimal) Binding {
-		return decimals("loading."+k, name, func(s *scenario.Scenario) *scenario.Decimal { return to(at(s)) })
+	dec := func(k string, to func(*scenario.Loading) *scenario.Decimal) Binding {
+		return decimals("loading."+k, func(s *scenario.Scenario) *scenario.Decimal { return to(at(s)) })
 	}
-	count := func(k, name string, to func(*scenario.Loading) *int) Binding {
-		return counts("loading."+k, name, func(s *scenario.Scenario) *int { return to(at(s)) })
+	count := func(k string, to func(*scenario.Loading) *int) Binding {
+		return counts("loading."+k, func(s *scenario.Scenario) *int { return to(at(s)) })
 	}
 	f := &Form{
 		title:    always("Loading"),
 		subtitle: always("for every reel"),
 		groups: []group{
 			{heading: "Cassettes", fields: []*Field{
-				homeField(b.e, "Price of one", dec("cassette_price", "price of a cassette", func(r *scenario.Loading) *scenario.Decimal { return &r.CassettePrice })),
-				numberField(b.e, "sold by", "", count("cassette_pack", "pack of cassettes", func(r *scenario.Loading) *int { return &r.CassettePack })),
-				numberField(b.e, "Loads of each", "", count("cassette_loads", "loads of a cassette", func(r *scenario.Loading) *int { return &r.CassetteLoads })),
-				numberField(b.e, "Already there", "", count("cassettes_owned", "cassettes already there", func(r *scenario.Loading) *int { return &r.CassettesOwned })),
-				homeField(b.e, "Tape, a roll", dec("consumables_per_roll", "tape", func(r *scenario.Loading) *scenario.Decimal { return &r.ConsumablesPerRoll })),
+				b.number(dec("cassette_price", func(r *scenario.Loading) *scenario.Decimal { return &r.CassettePrice })),
+				b.number(count("cassette_pack", func(r *scenario.Loading) *int { return &r.CassettePack })),
+				b.number(count("cassette_loads", func(r *scenario.Loading) *int { return &r.CassetteLoads })),
+				b.number(count("cassettes_owned", func(r *scenario.Loading) *int { return &r.CassettesOwned })),
+				b.number(dec("consumables_per_roll", func(r *scenario.Loading) *scenario.Decimal { return &r.ConsumablesPerRoll })),
 			}},
 			{heading: "Time", fields: []*Field{
-				numberField(b.e, "For a reel", "min", dec("minutes_per_reel", "time for a reel", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerReel })),
-				numberField(b.e, "For a roll", "min", dec("minutes_per_roll", "time for a roll", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerRoll })),
-				homeField(b.e, "An hour is worth", dec("hourly_value", "worth of an hour", func(r *scenario.Loading) *scenario.Decimal { return &r.HourlyValue })),
+				b.number(dec("minutes_per_reel", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerReel })),
+				b.number(dec("minutes_per_roll", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerRoll })),
+				b.number(dec("hourly_value", func(r *scenario.Loading) *scenario.Decimal { return &r.HourlyValue })),
 			}},
 		},
 	}
@@ -46,11 +46,11 @@ func (b forms) equipmentGroups(s *scenario.Scenario, key string, list session.Eq
 		at := func(s *scenario.Scenario) *scenario.Equipment { return &(*list(s))[i] }
 		k := func(name string) string { return fmt.Sprintf("%s.equipment[%d].%s", key, i+1, name) }
 		gs = append(gs, group{heading: e.Name, fields: []*Field{
-			wordField(b.e, "Name", texts(k("name"), "name of equipment", func(s *scenario.Scenario) *string { return &at(s).Name })),
-			homeField(b.e, "Price", decimals(k("price"), "price of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Price })),
-			homeField(b.e, "Sells for later", decimals(k("resale"), "resale of "+e.Name, func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale })),
-			numberField(b.e, "Lasts", "rolls", counts(k("lasts_rolls"), "life of "+e.Name, func(s *scenario.Scenario) *int { return &at(s).LastsRolls })),
-			yesNo(b.e, "Already there", flags(k("owned"), "owning "+e.Name, func(s *scenario.Scenario) *bool { return &at(s).Owned })),
+			b.text(texts(k("name"), func(s *scenario.Scenario) *string { return &at(s).Name })),
+			b.number(decimals(k("price"), func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Price }).of(e.Name)),
+			b.number(decimals(k("resale"), func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale }).of(e.Name)),
+			b.number(counts(k("lasts_rolls"), func(s *scenario.Scenario) *int { return &at(s).LastsRolls }).of(e.Name)),
+			b.flag(flags(k("owned"), func(s *scenario.Scenario) *bool { return &at(s).Owned }).of(e.Name)),
 		}, actions: kit.Objects(kit.NewLink("Remove", b.does(func(s *session.Session) { s.RemoveEquipment(list, i) })))})
 	}
 	return append(gs, group{actions: kit.Objects(kit.NewLink("+ equipment", b.does(func(s *session.Session) { s.AddEquipment(list) })))})

@@ -3,6 +3,7 @@ package form
 import (
 	"fmt"
 
+	"reelworth/internal/catalogue"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
@@ -13,7 +14,7 @@ import (
 // offerForm is the form of one way to buy: the seller's page first, in its order.
 func (b forms) offerForm(s *scenario.Scenario, i int) *Form {
 	o := func(s *scenario.Scenario) *scenario.Offer { return &s.Offers[i] }
-	of := offerBindings{i, o}
+	of := offerBindings{i, o, words.UnitName(o(s))}
 	f := &Form{
 		title: func(s *scenario.Scenario) string { return o(s).Name },
 		subtitle: func(s *scenario.Scenario) string {
@@ -24,7 +25,7 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *Form {
 		},
 	}
 	f.groups = append(f.groups, b.pageGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
-	further := b.furtherGroup(s, of)
+	further := b.furtherGroup(of)
 	f.groups = append(f.groups, further)
 	if s.Offers[i].Kind == scenario.KindReel && s.Offers[i].Reel != nil {
 		f.groups = append(f.groups, b.cutGroup(of))
@@ -56,58 +57,51 @@ func (b forms) offerActions(s *scenario.Scenario, i int) group {
 
 // offerBindings makes bindings of the offer at a place.
 type offerBindings struct {
-	i  int
-	at func(*scenario.Scenario) *scenario.Offer
+	i     int
+	at    func(*scenario.Scenario) *scenario.Offer
+	piece string // what one price buys
 }
 
 func (of offerBindings) key(k string) string { return fmt.Sprintf("offer[%d].%s", of.i+1, k) }
 
-func (of offerBindings) decimal(k, name string, at func(*scenario.Offer) *scenario.Decimal) Binding {
-	return decimals(of.key(k), name, func(s *scenario.Scenario) *scenario.Decimal { return at(of.at(s)) })
+func (of offerBindings) decimal(k string, at func(*scenario.Offer) *scenario.Decimal) Binding {
+	return of.priced(decimals(of.key(k), func(s *scenario.Scenario) *scenario.Decimal { return at(of.at(s)) }))
 }
 
-func (of offerBindings) money(k, name string, at func(*scenario.Offer) *scenario.Decimal) Binding {
-	return of.decimal(k, name, at).inCurrency(of.currency)
+func (of offerBindings) maybe(k string, at func(*scenario.Offer) *scenario.Maybe) Binding {
+	return of.priced(maybes(of.key(k), func(s *scenario.Scenario) *scenario.Maybe { return at(of.at(s)) }))
 }
 
-func (of offerBindings) maybe(k, name string, at func(*scenario.Offer) *scenario.Maybe) Binding {
-	return maybes(of.key(k), name, func(s *scenario.Scenario) *scenario.Maybe { return at(of.at(s)) })
+func (of offerBindings) count(k string, at func(*scenario.Offer) *int) Binding {
+	return of.priced(counts(of.key(k), func(s *scenario.Scenario) *int { return at(of.at(s)) }))
 }
 
-func (of offerBindings) count(k, name string, at func(*scenario.Offer) *int) Binding {
-	return counts(of.key(k), name, func(s *scenario.Scenario) *int { return at(of.at(s)) })
+func (of offerBindings) flag(k string, at func(*scenario.Offer) *bool) Binding {
+	return flags(of.key(k), func(s *scenario.Scenario) *bool { return at(of.at(s)) })
 }
 
-func (of offerBindings) flag(k, name string, at func(*scenario.Offer) *bool) Binding {
-	return flags(of.key(k), name, func(s *scenario.Scenario) *bool { return at(of.at(s)) })
+// priced says what one price buys, and of an amount in which currency.
+func (of offerBindings) priced(s Binding) Binding {
+	s.piece = of.piece
+	if e, _ := catalogue.Of(s.Key); e.Unit == catalogue.Seller {
+		return s.inCurrency(of.currency)
+	}
+	return s
 }
 
 func (of offerBindings) currency(s *scenario.Scenario) *string { return &of.at(s).Currency }
 
 func (of offerBindings) code(s *scenario.Scenario) string { return of.at(s).Currency }
 
-// unitWord is what one price buys.
-func unitWord(o *scenario.Offer) string {
-	if o.Kind == scenario.KindReel {
-		return "reel"
-	}
-	if o.Boxed != nil && o.Boxed.RollsPerPack == 1 {
-		return "roll"
-	}
-	return "pack"
-}
-
 // pageGroup is what stands on the seller's page.
 func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
-	unit := unitWord(of.at(s))
-	price := of.money("price", "price", func(o *scenario.Offer) *scenario.Decimal { return &o.Price })
-	units := of.count("units", "order", func(o *scenario.Offer) *int { return &o.Units })
-	discount := of.decimal("discount_percent", "discount", func(o *scenario.Offer) *scenario.Decimal { return &o.DiscountPercent })
-	shipping := of.money("shipping", "shipping", func(o *scenario.Offer) *scenario.Decimal { return &o.Shipping })
-	extra := of.money("shipping_each_extra", "shipping of further units", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
-	currency := texts(of.key("currency"), "currency", of.currency)
-	plural := map[string]string{"reel": "Reels", "roll": "Rolls", "pack": "Packs"}[unit]
-	priced := numberField(b.e, "Price of a "+unit, "", price).withUnit(b.e, AllCurrencies, currency).offering(CurrenciesOf(s)).taking(takesCurrency(of.currency)).means("price")
+	price := of.decimal("price", func(o *scenario.Offer) *scenario.Decimal { return &o.Price })
+	units := of.count("units", func(o *scenario.Offer) *int { return &o.Units })
+	discount := of.decimal("discount_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.DiscountPercent })
+	shipping := of.decimal("shipping", func(o *scenario.Offer) *scenario.Decimal { return &o.Shipping })
+	extra := of.decimal("shipping_each_extra", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
+	priced := b.number(price).withUnit(b.e, AllCurrencies, texts(of.key("currency"), of.currency)).offering(CurrenciesOf(s)).
+		taking(takesCurrency(of.currency))
 	priced.prompt = func(s *scenario.Scenario) []kit.Answer {
 		key := WantedQuote(s, of.code(s))
 		if key == "" {
@@ -117,10 +111,10 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 	}
 	return group{heading: "On the seller's page", fields: []*Field{
 		priced,
-		numberField(b.e, plural+" per order", "", units).means("units"),
-		numberField(b.e, "Discount", "%", discount).means("discount_percent"),
-		numberField(b.e, "Shipping", "", shipping).unitOf(of.code).means("shipping"),
-		numberField(b.e, "each further "+unit, "", extra).unitOf(of.code).means("shipping_each_extra"),
+		b.number(units),
+		b.number(discount),
+		b.number(shipping),
+		b.number(extra),
 	}}
 }
 
@@ -132,11 +126,10 @@ func (b forms) homeGroup(s *scenario.Scenario, of offerBindings) group {
 	for _, c := range words.ImportChoices() {
 		options = append(options, kit.Option{Value: string(c), Label: words.ImportChoice(c)})
 	}
-	choice := choices(of.key("import"), "import tax", func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
-	fee := of.decimal("card_fee_percent", "card fee", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })
-	g.fields = append(g.fields, choiceField(b.e, "Import tax", kit.WideWidth, options, choice).means("import"))
+	choice := choices(of.key("import"), func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
+	g.fields = append(g.fields, b.choice(kit.WideWidth, options, choice))
 	if of.code(s) != s.Home {
-		g.fields = append(g.fields, numberField(b.e, "Card fee", "%", fee).means("card_fee_percent"))
+		g.fields = append(g.fields, b.number(of.decimal("card_fee_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })))
 	}
 	return g
 }
@@ -147,42 +140,33 @@ func (b forms) afterGroup(s *scenario.Scenario, of offerBindings) group {
 	for _, d := range s.Developing {
 		options = append(options, kit.Option{Value: d.Name, Label: d.Name})
 	}
-	dev := texts(of.key("developing"), "developing", func(s *scenario.Scenario) *string { return &of.at(s).Developing })
-	return group{heading: "Afterwards", fields: []*Field{
-		choiceField(b.e, "Developing", kit.WideWidth, options, dev).means("developing"),
-	}}
+	dev := texts(of.key("developing"), func(s *scenario.Scenario) *string { return &of.at(s).Developing })
+	return group{heading: "Afterwards", fields: []*Field{b.choice(kit.WideWidth, options, dev)}}
 }
 
 // furtherGroup is what few people change.
-func (b forms) furtherGroup(s *scenario.Scenario, of offerBindings) group {
-	name := b.rename(of)
-	seller := texts(of.key("seller"), "seller", func(s *scenario.Scenario) *string { return &of.at(s).Seller })
-	onHand := of.decimal("on_hand", "film already there", func(o *scenario.Offer) *scenario.Decimal { return &o.OnHand })
-	free := of.maybe("free_shipping_from", "free shipping", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom }).inCurrency(of.currency)
-	tax := of.decimal("sales_tax_percent", "sales tax", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })
-	taxed := of.flag("sales_tax_on_shipping", "sales tax on shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })
-	rise := of.decimal("price_rise_percent", "yearly price rise", func(o *scenario.Offer) *scenario.Decimal { return &o.PriceRisePercent })
+func (b forms) furtherGroup(of offerBindings) group {
 	return group{heading: "The offer", fold: "Name, sales tax, free shipping, stock …", fields: []*Field{
-		wordField(b.e, "Name", name),
-		wordField(b.e, "Seller", seller),
-		choiceField(b.e, "Kind", kit.WideWidth, []kit.Option{{Value: "reel", Label: "a reel"}, {Value: "boxed", Label: "boxed rolls"}}, of.kind()),
-		numberField(b.e, "Sales tax", "%", tax).means("sales_tax_percent"),
-		yesNo(b.e, "on shipping too", taxed),
-		numberField(b.e, "Free shipping from", "", free).unitOf(of.code).means("free_shipping_from"),
-		numberField(b.e, "Already there", unitWord(of.at(s))+"s", onHand).means("on_hand"),
-		numberField(b.e, "Price rises a year", "%", rise).means("price_rise_percent"),
+		b.text(b.rename(of)),
+		b.text(texts(of.key("seller"), func(s *scenario.Scenario) *string { return &of.at(s).Seller })),
+		b.choice(kit.WideWidth, []kit.Option{{Value: "reel", Label: "a reel"}, {Value: "boxed", Label: "boxed rolls"}}, of.kind()),
+		b.number(of.decimal("sales_tax_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })),
+		b.flag(of.flag("sales_tax_on_shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })),
+		b.number(of.maybe("free_shipping_from", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom })),
+		b.number(of.decimal("on_hand", func(o *scenario.Offer) *scenario.Decimal { return &o.OnHand })),
+		b.number(of.decimal("price_rise_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.PriceRisePercent })),
 	}}
 }
 
 // kind is what the offer sells; another kind begins with a table of its own.
 func (of offerBindings) kind() Binding {
-	kind := choices(of.key("kind"), "kind", func(s *scenario.Scenario) *scenario.Kind { return &of.at(s).Kind })
+	kind := choices(of.key("kind"), func(s *scenario.Scenario) *scenario.Kind { return &of.at(s).Kind })
 	return kind.then(func(s *scenario.Scenario) { scenario.SetKind(s, of.at(s), of.at(s).Kind) })
 }
 
 // rename keeps a baseline that points at the offer pointing at it.
 func (b forms) rename(of offerBindings) Binding {
-	name := texts(of.key("name"), "name", func(s *scenario.Scenario) *string { return &of.at(s).Name })
+	name := texts(of.key("name"), func(s *scenario.Scenario) *string { return &of.at(s).Name })
 	set := name.set
 	name.set = func(s *scenario.Scenario, text string, l money.Locale) error {
 		was := of.at(s).Name

@@ -82,7 +82,7 @@ func (b forms) wantedQuote(p pair, key string) []*Field {
 // newQuote is an empty field that becomes a quote when a number is typed.
 func (b forms) newQuote(p pair, key string) *Field {
 	equals := Binding{
-		Key: key, Name: "rate of " + p.one + " in " + p.in,
+		Key: key, Name: calledIn("rate.equals") + " of " + p.one + " in " + p.in,
 		Get: func(s *scenario.Scenario, l money.Locale) string {
 			if i := quoteAt(s, p); i >= 0 && s.Rates[i].One == p.one {
 				return l.Field(s.Rates[i].Equals)
@@ -111,8 +111,8 @@ func (b forms) newQuote(p pair, key string) *Field {
 func (b forms) quote(s *scenario.Scenario, i int) *Field {
 	at := func(s *scenario.Scenario) *scenario.Rate { return &s.Rates[i] }
 	r := at(s)
-	equals := decimals(fmt.Sprintf("rate[%d].equals", i+1), fmt.Sprintf("rate of %s in %s", r.One, r.In),
-		func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Equals })
+	equals := decimals(fmt.Sprintf("rate[%d].equals", i+1), func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Equals }).
+		of(r.One + " in " + r.In)
 	equals = equals.then(func(s *scenario.Scenario) {
 		if src := at(s).Source; src == "" || src == TypedByHand {
 			at(s).Date, at(s).Source = b.today, TypedByHand

@@ -33,11 +33,11 @@ func (b forms) rateGroup(s *scenario.Scenario, i int) group {
 	at := func(s *scenario.Scenario) *scenario.Rate { return &s.Rates[i] }
 	key := func(k string) string { return fmt.Sprintf("rate[%d].%s", i+1, k) }
 	code := func(k string, to func(*scenario.Rate) *string) Binding {
-		return texts(key(k), "currency of a rate", func(s *scenario.Scenario) *string { return to(at(s)) })
+		return texts(key(k), func(s *scenario.Scenario) *string { return to(at(s)) })
 	}
 	r := s.Rates[i]
-	one := b.currencyField(s, "One", code("one", func(r *scenario.Rate) *string { return &r.One }))
-	in := b.currencyField(s, "in", code("in", func(r *scenario.Rate) *string { return &r.In }))
+	one := b.currencyField(s, code("one", func(r *scenario.Rate) *string { return &r.One }))
+	in := b.currencyField(s, code("in", func(r *scenario.Rate) *string { return &r.In }))
 	one.instead, in.instead = b.swapped(r, i), b.swapped(r, i)
 	var links []*kit.Link
 	if _, ok := rates.TurnRound(r); ok {
@@ -48,8 +48,8 @@ func (b forms) rateGroup(s *scenario.Scenario, i int) group {
 		one,
 		b.quote(s, i),
 		in,
-		wordField(b.e, "Date", dates(key("date"), "date of a rate", func(s *scenario.Scenario) *scenario.Date { return &at(s).Date })),
-		wordField(b.e, "Source", texts(key("source"), "source of a rate", func(s *scenario.Scenario) *string { return &at(s).Source })),
+		b.text(dates(key("date"), func(s *scenario.Scenario) *scenario.Date { return &at(s).Date })),
+		b.text(texts(key("source"), func(s *scenario.Scenario) *string { return &at(s).Source })),
 	}, actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
 }
 
@@ -96,7 +96,7 @@ func (b forms) furtherRate(s *scenario.Scenario) (g group, ok bool) {
 		*b.further = commonest(free)
 	}
 	choice := Binding{
-		Key: "further.one", Name: "currency of a rate",
+		Key: fmt.Sprintf("rate[%d].one", len(s.Rates)+1+len(wanted)), Name: calledIn("rate.one"),
 		Get: func(*scenario.Scenario, money.Locale) string { return *b.further },
 		set: func(_ *scenario.Scenario, code string, _ money.Locale) error {
 			*b.further = code
@@ -106,7 +106,7 @@ func (b forms) furtherRate(s *scenario.Scenario) (g group, ok bool) {
 	f := b.newQuote(pair{*b.further, s.Home}, wantedKey(s, len(wanted)))
 	f.wanted = "type a rate to add it"
 	return group{heading: "One more", fields: []*Field{
-		choiceField(b.e, "One", kit.NumberWidth, free, choice), f,
+		b.choice(kit.NumberWidth, free, choice), f,
 	}}, true
 }
 

@@ -8,6 +8,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
+	"reelworth/internal/words"
 )
 
 // recovery offers what windows that crashed had not saved.
@@ -78,7 +79,7 @@ func leftoverText(l library.Leftover) string {
 	}
 	if l.Path != "" {
 		if doc, err := library.Open(l.Path); err == nil {
-			if diff := l.Differences(doc.File); len(diff) > 0 {
+			if diff := words.Differences(doc.File, l.File); len(diff) > 0 {
 				text += "\n\n" + strings.Join(diff, "\n\n")
 			}
 		}

@@ -157,10 +157,6 @@ func (l *Leftover) standing() Standing {
 	return at
 }
 
-// Differences says what of the work is not as in a file, such as the user's file on
-// disk: the file's first, then the work's.
-func (l Leftover) Differences(onDisk scenario.File) []string { return Differences(onDisk, l.File) }
-
 // Document is the user's file to go on with: its File is the work, and saving it finds
 // out, as if the window had never crashed, what was changed outside meanwhile. For
 // work without a file it is a new document.

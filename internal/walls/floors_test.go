@@ -22,12 +22,13 @@ var floors = map[string]int{
 
 	"internal/scenario": 2, // what the user says
 
-	"internal/catalogue": 3, // its fields, for people
-	"internal/compare":   3, // what follows from it
-	"internal/draft":     3, // a file being worked on, its undo
-	"internal/library":   3, // a file on disk
-	"internal/rates":     3, // published rate files
-	"internal/reels":     3, // reels in hand
+	"internal/catalogue":  3, // its fields, for people
+	"internal/compare":    3, // what follows from it
+	"internal/difference": 3, // what is other in a file
+	"internal/draft":      3, // a file being worked on, its undo
+	"internal/library":    3, // a file on disk
+	"internal/rates":      3, // published rate files
+	"internal/reels":      3, // reels in hand
 
 	"internal/history":    4, // a scenario at the rates of the past
 	"internal/sidebyside": 4, // scenarios beside each other

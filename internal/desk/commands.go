@@ -1,9 +1,6 @@
 package desk
 
 import (
-	"path/filepath"
-	"strings"
-
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
@@ -31,22 +28,22 @@ func (c commands) change(label string, key fyne.KeyName, mod fyne.KeyModifier, d
 
 func (c commands) file() *fyne.Menu {
 	d := c.d
-	quit := c.add("Quit", fyne.KeyQ, ctrl, d.close)
+	quit := c.add(words.MenuQuit, fyne.KeyQ, ctrl, d.close)
 	quit.IsQuit = true
-	recent := fyne.NewMenuItem("Open recent", nil)
+	recent := fyne.NewMenuItem(words.MenuRecent, nil)
 	recent.ChildMenu = c.recent()
 	export := func(fig int) func() { return func() { d.asker.AskExport(fig) } }
-	return fyne.NewMenu("File",
-		c.add("Open…", fyne.KeyO, ctrl, d.files.askOpen),
+	return fyne.NewMenu(words.MenuFile,
+		c.add(words.MenuOpen, fyne.KeyO, ctrl, d.files.askOpen),
 		recent,
-		c.add("Save", fyne.KeyS, ctrl, func() { d.files.save(nil) }),
-		c.add("Save as…", fyne.KeyS, ctrlShift, func() { d.files.askSaveAs(nil) }),
+		c.add(words.MenuSave, fyne.KeyS, ctrl, func() { d.files.save(nil) }),
+		c.add(words.MenuSaveAs, fyne.KeyS, ctrlShift, func() { d.files.askSaveAs(nil) }),
 		fyne.NewMenuItemSeparator(),
-		c.add("Export cost per roll…", fyne.KeyE, ctrl, export(answer.Cost)),
-		c.add("Export the year's spend…", fyne.KeyE, ctrlShift, export(answer.Spend)),
-		c.add("Export what changes it…", "", 0, export(answer.Flip)),
-		c.add("Export how far it swings…", "", 0, export(answer.Swings)),
-		c.add("Export order sizes…", "", 0, export(answer.Sizes)),
+		c.add(words.MenuExportCost, fyne.KeyE, ctrl, export(answer.Cost)),
+		c.add(words.MenuExportSpend, fyne.KeyE, ctrlShift, export(answer.Spend)),
+		c.add(words.MenuExportFlip, "", 0, export(answer.Flip)),
+		c.add(words.MenuExportSwings, "", 0, export(answer.Swings)),
+		c.add(words.MenuExportSizes, "", 0, export(answer.Sizes)),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
@@ -56,11 +53,11 @@ func (c commands) file() *fyne.Menu {
 func (c commands) recent() *fyne.Menu {
 	d, m := c.d, fyne.NewMenu("")
 	for _, path := range d.settings.recent() {
-		m.Items = append(m.Items, c.add(filepath.Base(path)+"  –  "+filepath.Dir(path), "", 0,
+		m.Items = append(m.Items, c.add(words.RecentFile(path), "", 0,
 			func() { d.files.leaving(func() { d.Open(path) }) }))
 	}
 	if len(m.Items) == 0 {
-		none := fyne.NewMenuItem("none yet", nil)
+		none := fyne.NewMenuItem(words.MenuNoneRecent, nil)
 		none.Disabled = true
 		m.Items = append(m.Items, none)
 	}
@@ -69,36 +66,36 @@ func (c commands) recent() *fyne.Menu {
 
 func (c commands) edit() *fyne.Menu {
 	d := c.d
-	c.m.undo, c.m.redo = c.add("Undo", "", 0, d.undo), c.add("Redo", "", 0, d.redo)
+	c.m.undo, c.m.redo = c.add(words.MenuUndo, "", 0, d.undo), c.add(words.MenuRedo, "", 0, d.redo)
 	c.m.undo.Shortcut, c.m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{} // as the toolkit calls Ctrl+Z and Ctrl+Y
-	return fyne.NewMenu("Edit", c.m.undo, c.m.redo, fyne.NewMenuItemSeparator(),
-		c.add("Add a reel", fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
-		c.add("Add boxed film", fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
-		c.add("Is it a deal?…", fyne.KeyI, ctrl, d.asker.AskDeal),
-		c.change("Duplicate this way to buy", fyne.KeyD, ctrl, (*session.Session).DuplicateOffer),
-		c.change("Move it up", fyne.KeyUp, ctrlShift, func(s *session.Session) { s.MoveOffer(-1) }),
-		c.change("Move it down", fyne.KeyDown, ctrlShift, func(s *session.Session) { s.MoveOffer(1) }),
-		c.change("Compare the others with this one", fyne.KeyB, ctrl, (*session.Session).CompareWith),
-		c.change("Remove this way to buy", "", 0, (*session.Session).RemoveOffer))
+	return fyne.NewMenu(words.MenuEdit, c.m.undo, c.m.redo, fyne.NewMenuItemSeparator(),
+		c.add(words.MenuAddReel, fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
+		c.add(words.MenuAddBoxed, fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
+		c.add(words.MenuDeal, fyne.KeyI, ctrl, d.asker.AskDeal),
+		c.change(words.MenuDuplicate, fyne.KeyD, ctrl, (*session.Session).DuplicateOffer),
+		c.change(words.MenuMoveUp, fyne.KeyUp, ctrlShift, func(s *session.Session) { s.MoveOffer(-1) }),
+		c.change(words.MenuMoveDown, fyne.KeyDown, ctrlShift, func(s *session.Session) { s.MoveOffer(1) }),
+		c.change(words.MenuCompareWith, fyne.KeyB, ctrl, (*session.Session).CompareWith),
+		c.change(words.MenuRemove, "", 0, (*session.Session).RemoveOffer))
 }
 
 func (c commands) scenario() *fyne.Menu {
 	d := c.d
-	return fyne.NewMenu("Scenario",
-		c.add("New, from nothing", fyne.KeyN, ctrl, d.asker.NewScenario),
-		c.change("New, from the demo", "", 0, (*session.Session).AddDemo),
-		c.change("New, from this one", "", 0, (*session.Session).Duplicate),
+	return fyne.NewMenu(words.MenuScenario,
+		c.add(words.MenuNewEmpty, fyne.KeyN, ctrl, d.asker.NewScenario),
+		c.change(words.MenuNewDemo, "", 0, (*session.Session).AddDemo),
+		c.change(words.MenuNewCopy, "", 0, (*session.Session).Duplicate),
 		fyne.NewMenuItemSeparator(),
-		c.change("Next", fyne.KeyPageDown, ctrl, func(s *session.Session) { s.Step(1) }),
-		c.change("Previous", fyne.KeyPageUp, ctrl, func(s *session.Session) { s.Step(-1) }),
+		c.change(words.MenuNext, fyne.KeyPageDown, ctrl, func(s *session.Session) { s.Step(1) }),
+		c.change(words.MenuPrevious, fyne.KeyPageUp, ctrl, func(s *session.Session) { s.Step(-1) }),
 		fyne.NewMenuItemSeparator(),
-		c.add("Rename…", fyne.KeyT, ctrl, d.asker.RenameScenario),
-		c.add("Delete", "", 0, d.asker.DeleteScenario),
+		c.add(words.MenuRename, fyne.KeyT, ctrl, d.asker.RenameScenario),
+		c.add(words.MenuDelete, "", 0, d.asker.DeleteScenario),
 	)
 }
 
 func (c commands) view() *fyne.Menu {
-	d, view := c.d, fyne.NewMenu("View")
+	d, view := c.d, fyne.NewMenu(words.MenuView)
 	for i, name := range d.answer.Names() {
 		view.Items = append(view.Items, c.add(name, fyne.KeyName('1'+rune(i)), ctrl, func() { d.answer.Page(i) }))
 	}
@@ -115,28 +112,24 @@ func (c commands) view() *fyne.Menu {
 	for _, l := range money.Locales() {
 		c.m.numbers = append(c.m.numbers, c.add(numbersSample(l), "", 0, func() { d.setNumbers(l) }))
 	}
-	numbers := fyne.NewMenuItem("Numbers", nil)
+	numbers := fyne.NewMenuItem(words.MenuNumbers, nil)
 	numbers.ChildMenu = fyne.NewMenu("", c.m.numbers...)
 	view.Items = append(view.Items, c.m.themes...)
 	view.Items = append(view.Items, fyne.NewMenuItemSeparator())
 	view.Items = append(view.Items, c.m.texts...)
 	view.Items = append(view.Items, numbers, fyne.NewMenuItemSeparator(),
-		c.add("Next column", fyne.KeyJ, ctrl, func() { d.jump(1) }),
-		c.add("Previous column", fyne.KeyJ, ctrlShift, func() { d.jump(-1) }))
+		c.add(words.MenuNextColumn, fyne.KeyJ, ctrl, func() { d.jump(1) }),
+		c.add(words.MenuPreviousColumn, fyne.KeyJ, ctrlShift, func() { d.jump(-1) }))
 	return view
 }
 
 func (c commands) help() *fyne.Menu {
 	tell := func(title, text string) func() { return func() { c.d.dialogs.Tell(title, text) } }
-	var terms []string
-	for _, t := range words.Terms() {
-		terms = append(terms, t.Word+": "+t.Meaning)
-	}
-	return fyne.NewMenu("Help",
-		c.add("Keys", fyne.KeyK, ctrl, tell("Keys", words.KeysHelp)),
-		c.add("Words", "", 0, tell("Words", strings.Join(terms, "\n\n"))),
-		c.add("Cautions", "", 0, tell("Cautions", words.ChemistryCaution+"\n\n"+words.RemjetCaution+"\n\n"+words.BorderCaution)),
-		c.add("About Reelworth", "", 0, tell("Reelworth", words.About)),
+	return fyne.NewMenu(words.MenuHelp,
+		c.add(words.MenuKeys, fyne.KeyK, ctrl, tell(words.MenuKeys, words.KeysHelp)),
+		c.add(words.MenuWords, "", 0, tell(words.MenuWords, words.WordsHelp())),
+		c.add(words.MenuCautions, "", 0, tell(words.MenuCautions, words.CautionsHelp)),
+		c.add(words.MenuAbout, "", 0, tell(words.Program, words.About)),
 	)
 }
 

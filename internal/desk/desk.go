@@ -64,7 +64,7 @@ func New(o Options) *Desk {
 		o.Settle = 400 * time.Millisecond
 	}
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
-	d.win = o.App.NewWindow("Reelworth")
+	d.win = o.App.NewWindow(words.Program)
 	d.win.SetPadded(false)
 	d.win.Resize(d.settings.size())
 	d.dialogs = kit.NewDialogs(d.win)
@@ -140,11 +140,7 @@ func (d *Desk) show() {
 }
 
 func (d *Desk) title() {
-	t := "Reelworth – " + d.session.FileName()
-	if d.session.Draft.Modified() {
-		t = "● " + t
-	}
-	d.win.SetTitle(t)
+	d.win.SetTitle(words.WindowTitle(d.session.FileName(), d.session.Draft.Modified()))
 }
 
 // choose turns the window to another way to buy or topic.

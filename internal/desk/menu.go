@@ -1,14 +1,13 @@
 package desk
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
+	"reelworth/internal/words"
 )
 
 // menu is the main menu's items that change.
@@ -51,10 +50,9 @@ func (m *menu) refresh(work *session.Session, set *settings) {
 	if m == nil {
 		return // not made yet
 	}
-	label := func(verb, name string) string { return strings.TrimSpace(verb + " " + name) }
 	undo, redo := work.Draft.UndoName(), work.Draft.RedoName()
-	changed := m.undo.Label != label("Undo", undo) || m.redo.Label != label("Redo", redo)
-	m.undo.Label, m.redo.Label = label("Undo", undo), label("Redo", redo)
+	changed := m.undo.Label != words.Undo(undo) || m.redo.Label != words.Redo(redo)
+	m.undo.Label, m.redo.Label = words.Undo(undo), words.Redo(redo)
 	m.undo.Disabled, m.redo.Disabled = undo == "", redo == ""
 	tick := func(item *fyne.MenuItem, on bool) {
 		changed = changed || item.Checked != on

@@ -84,7 +84,7 @@ func (w asHost) Warn(text string) {
 func (w asHost) ShowFaults(list *pages.FaultList, title string) {
 	w.d.faults = list
 	w.d.win.SetContent(list.Content)
-	w.d.win.SetTitle("Reelworth – " + title)
+	w.d.win.SetTitle(words.WindowTitle(title, false))
 }
 
 // onScreen is the window as the pipeline knows it.

@@ -8,8 +8,8 @@ import (
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
-	"reelworth/internal/exact"
 	"reelworth/internal/money"
+	"reelworth/internal/words"
 )
 
 // What is remembered between starts, by name.
@@ -30,13 +30,13 @@ const mostRecent = 8
 var textSizes = []struct {
 	label  string
 	factor float32
-}{{"Text as drawn", 1}, {"Larger text", 1.15}, {"Largest text", 1.3}}
+}{{words.TextAsDrawn, 1}, {words.TextLarger, 1.15}, {words.TextLargest, 1.3}}
 
 // themes are the themes to choose from.
 var themes = []struct {
 	choice kit.ThemeChoice
 	label  string
-}{{kit.FollowSystem, "Theme of the system"}, {kit.AlwaysPaper, "Paper theme"}, {kit.AlwaysSafelight, "Safelight theme"}}
+}{{kit.FollowSystem, words.ThemeSystem}, {kit.AlwaysPaper, words.ThemePaper}, {kit.AlwaysSafelight, words.ThemeSafelight}}
 
 // settings are what is remembered between starts.
 type settings struct {
@@ -92,7 +92,7 @@ func (s *settings) setNumbers(l money.Locale) {
 
 // numbersSample shows a locale by a number in it.
 func numbersSample(l money.Locale) string {
-	return l.Number(exact.Ratio(123450, 100), 2) + "   " + string(l)
+	return words.NumbersSample(l)
 }
 
 // recent are the files opened or saved last, the newest first.

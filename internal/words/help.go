@@ -12,6 +12,12 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one.\n\n" +
 	"Ctrl+K shows this list."
 
+// CautionsHelp is what the program cannot judge.
+const CautionsHelp = ChemistryCaution + "\n\n" + RemjetCaution + "\n\n" + BorderCaution
+
+// Program is what the program is called.
+const Program = "Reelworth"
+
 // About says what the program is.
 const About = "Is a long reel that you cut and load yourself worth it, against ready-made boxed rolls?\n\n" +
 	"Everything is computed from what you type; prices, rates, taxes and yields are yours. " +

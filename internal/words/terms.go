@@ -1,15 +1,25 @@
 package words
 
-// Term is a word of the trade, or of this program, and what it means.
-type Term struct{ Word, Meaning string }
+import "strings"
 
-// Terms explains the words the program uses, in alphabetical order.
-func Terms() []Term { return append([]Term(nil), terms...) }
+// WordsHelp explains the words the program uses, a paragraph each.
+func WordsHelp() string {
+	var list []string
+	for _, t := range terms {
+		list = append(list, t.word+": "+t.meaning)
+	}
+	return strings.Join(list, "\n\n")
+}
 
+// term is a word of the trade, or of this program, and what it means.
+type term struct{ word, meaning string }
+
+// terms are in alphabetical order.
+//
 // What cassettes, leaders, trailers, fogged ends, short rolls and remjet are is common
 // practice, no source. The pitches are those of SMPTE ST 139 (KS-1870, 0.1870 in) and
 // SMPTE ST 93 (BH-1866, 0.1866 in), both of which give eight perforations to a still frame.
-var terms = []Term{
+var terms = []term{
 	{"all counted", "The cash, less what is left at the end (film, cassettes and chemistry you will still use, what equipment would sell for), " +
 		"plus what your time is worth."},
 	{"cassette", "The small light-tight can that holds a roll in the camera. Some kinds can be opened and filled again several times."},

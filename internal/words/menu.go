@@ -1,0 +1,92 @@
+package words
+
+import (
+	"path/filepath"
+
+	"reelworth/internal/exact"
+	"reelworth/internal/money"
+)
+
+// The commands of the menus. One that asks first ends in "…".
+const (
+	MenuFile         = "File"
+	MenuOpen         = "Open…"
+	MenuRecent       = "Open recent"
+	MenuNoneRecent   = "none yet"
+	MenuSave         = "Save"
+	MenuSaveAs       = "Save as…"
+	MenuExportCost   = "Export cost per roll…"
+	MenuExportSpend  = "Export the year's spend…"
+	MenuExportFlip   = "Export what changes it…"
+	MenuExportSwings = "Export how far it swings…"
+	MenuExportSizes  = "Export order sizes…"
+	MenuQuit         = "Quit"
+
+	MenuEdit        = "Edit"
+	MenuUndo        = "Undo"
+	MenuRedo        = "Redo"
+	MenuAddReel     = "Add a reel"
+	MenuAddBoxed    = "Add boxed film"
+	MenuDeal        = "Is it a deal?…"
+	MenuDuplicate   = "Duplicate this way to buy"
+	MenuMoveUp      = "Move it up"
+	MenuMoveDown    = "Move it down"
+	MenuCompareWith = "Compare the others with this one"
+	MenuRemove      = "Remove this way to buy"
+
+	MenuScenario = "Scenario"
+	MenuNewEmpty = "New, from nothing"
+	MenuNewDemo  = "New, from the demo"
+	MenuNewCopy  = "New, from this one"
+	MenuNext     = "Next"
+	MenuPrevious = "Previous"
+	MenuRename   = "Rename…"
+	MenuDelete   = "Delete"
+
+	MenuView           = "View"
+	ThemeSystem        = "Theme of the system"
+	ThemePaper         = "Paper theme"
+	ThemeSafelight     = "Safelight theme"
+	TextAsDrawn        = "Text as drawn"
+	TextLarger         = "Larger text"
+	TextLargest        = "Largest text"
+	MenuNumbers        = "Numbers"
+	MenuNextColumn     = "Next column"
+	MenuPreviousColumn = "Previous column"
+
+	MenuHelp     = "Help"
+	MenuKeys     = "Keys"
+	MenuWords    = "Words"
+	MenuCautions = "Cautions"
+	MenuAbout    = "About " + Program
+)
+
+// Undo is the command that takes a step back, with what the step is called.
+func Undo(step string) string { return named(MenuUndo, step) }
+
+// Redo is the command that makes it again.
+func Redo(step string) string { return named(MenuRedo, step) }
+
+func named(verb, step string) string {
+	if step == "" {
+		return verb
+	}
+	return verb + " " + step
+}
+
+// RecentFile is a file in the list of those opened last.
+func RecentFile(path string) string { return filepath.Base(path) + "  –  " + filepath.Dir(path) }
+
+// NumbersSample shows a way of writing numbers by a number in it.
+func NumbersSample(l money.Locale) string {
+	return l.Number(exact.Ratio(123450, 100), 2) + "   " + string(l)
+}
+
+// WindowTitle names a file in the title of the window, with a sign where it is not saved.
+func WindowTitle(file string, unsaved bool) string {
+	title := Program + " – " + file
+	if unsaved {
+		return "● " + title
+	}
+	return title
+}

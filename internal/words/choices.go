@@ -2,35 +2,44 @@ package words
 
 import "reelworth/internal/scenario"
 
-// ImportChoices are the choices of the import field in the order to offer them.
-func ImportChoices() []scenario.Import {
-	return []scenario.Import{scenario.ImportNone, scenario.ImportBorder, scenario.ImportPrepaid, scenario.ImportUndecided}
-}
+// Choice is something to choose in a form: what the file holds, and a person's words.
+type Choice struct{ Value, Label string }
 
-// ImportChoice is a choice in a person's words.
-func ImportChoice(i scenario.Import) string {
-	switch i {
-	case scenario.ImportNone:
-		return "nothing to pay"
-	case scenario.ImportBorder:
-		return "paid at the border"
-	case scenario.ImportPrepaid:
-		return "collected by the seller"
-	}
-	return "not decided"
-}
-
-// TakenIn is what stands beside a field that took the currency or unit written in it.
-func TakenIn(unit string) string { return "taken in " + unit }
-
-// What the program says beside the fields it cannot judge.
+// The answers to a yes-or-no question.
 const (
-	// ChemistryCaution belongs beside a home process.
-	ChemistryCaution = "Wear gloves, keep the room ventilated, and go by the chemistry's safety data sheet. " +
-		"Local rules say how it is disposed of."
-	// RemjetCaution belongs beside the choice of a film with a remjet backing.
-	RemjetCaution = "Remjet is a soot backing on cinema film. It spoils the baths of ordinary labs: " +
-		"ask the lab before sending such film, or remove the backing first when developing at home."
-	// BorderCaution belongs beside duty and tax.
-	BorderCaution = "These are the percentages and limits you enter. What is due is decided by the customs authority."
+	Yes = "yes"
+	No  = "no"
 )
+
+// NotCounted is the choice of no developing.
+const NotCounted = "not counted"
+
+// Kinds are the kinds of offers.
+func Kinds() []Choice {
+	return []Choice{{string(scenario.KindReel), "a reel"}, {string(scenario.KindBoxed), "boxed rolls"}}
+}
+
+// WaysToDevelop are the ways of developing.
+func WaysToDevelop() []Choice {
+	return []Choice{{string(scenario.Lab), "at a lab"}, {string(scenario.Home), "at home"}}
+}
+
+// LengthUnits are what a reel's length may be told in.
+func LengthUnits() []Choice {
+	return []Choice{{string(scenario.Feet), "ft"}, {string(scenario.Metres), "m"}}
+}
+
+// Pitches are the perforations. The lengths are those of SMPTE ST 139 and ST 93.
+func Pitches() []Choice {
+	return []Choice{{string(scenario.LongPitch), "long, 4.750 mm"}, {string(scenario.ShortPitch), "short, 4.740 mm"}}
+}
+
+// Imports are the choices of the import field, in the order to offer them.
+func Imports() []Choice {
+	return []Choice{
+		{string(scenario.ImportNone), "nothing to pay"},
+		{string(scenario.ImportBorder), "paid at the border"},
+		{string(scenario.ImportPrepaid), "collected by the seller"},
+		{string(scenario.ImportUndecided), "not decided"},
+	}
+}

@@ -147,10 +147,3 @@ func TestPeriod(t *testing.T) {
 	same(t, "of a cost", perPeriod(12), "a year")
 	same(t, "of a cost", perPeriod(36), "in 3 years")
 }
-
-func TestImportChoices(t *testing.T) {
-	want := []string{"nothing to pay", "paid at the border", "collected by the seller", "not decided"}
-	for i, choice := range ImportChoices() {
-		same(t, "choice", ImportChoice(choice), want[i])
-	}
-}

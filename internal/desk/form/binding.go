@@ -4,6 +4,7 @@ import (
 	"reelworth/internal/catalogue"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Binding is one value of a scenario as a form shows and changes it.
@@ -28,7 +29,7 @@ func calledIn(key string) string {
 // of adds to the name what the value belongs to: "price of the tank".
 func (s Binding) of(name string) Binding {
 	if name != "" {
-		s.Name += " of " + name
+		s.Name = words.Of(s.Name, name)
 	}
 	return s
 }

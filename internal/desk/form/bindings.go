@@ -9,6 +9,7 @@ import (
 
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // decimals is a binding for a number.
@@ -61,7 +62,7 @@ func counts(key string, at func(*scenario.Scenario) *int) Binding {
 				return err
 			}
 			if !v.IsInteger() || v.Abs().GreaterThan(decimal.New(1, 9)) {
-				return errors.New("a whole number, such as 2")
+				return errors.New(words.TypeWhole)
 			}
 			*at(s) = int(v.IntPart())
 			return nil
@@ -88,8 +89,8 @@ func choices[T ~string](key string, at func(*scenario.Scenario) *T) Binding {
 
 // The values of a yes-or-no binding.
 const (
-	yes = "yes"
-	no  = "no"
+	yes = words.Yes
+	no  = words.No
 )
 
 // flags is a binding for yes or no.
@@ -117,7 +118,7 @@ func months(key string, at func(*scenario.Scenario) *scenario.Month) Binding {
 		set: func(s *scenario.Scenario, text string, _ money.Locale) error {
 			m, err := scenario.ParseMonth(strings.TrimSpace(text))
 			if err != nil {
-				return errors.New("a month as 2027-01")
+				return errors.New(words.TypeMonth)
 			}
 			*at(s) = m
 			return nil
@@ -137,7 +138,7 @@ func dates(key string, at func(*scenario.Scenario) *scenario.Date) Binding {
 			}
 			d, err := scenario.ParseDate(text)
 			if err != nil {
-				return errors.New("a day as 2026-11-20")
+				return errors.New(words.TypeDay)
 			}
 			*at(s) = d
 			return nil

@@ -14,21 +14,21 @@ func (b forms) borderForm() *Form {
 		return flags("border."+k, func(s *scenario.Scenario) *bool { return to(at(s)) })
 	}
 	return &Form{
-		title:    always("At the border"),
-		subtitle: always("for what is imported"),
+		title:    always(words.TopicBorder),
+		subtitle: always(words.UnderBorder),
 		caution:  words.BorderCaution,
 		groups: []group{
-			{heading: "Import tax", fields: []*Field{
+			{heading: words.GroupImportTax, fields: []*Field{
 				b.number(dec("tax_percent", func(r *scenario.Border) *scenario.Decimal { return &r.TaxPercent })),
 				b.number(dec("tax_free_up_to", func(r *scenario.Border) *scenario.Decimal { return &r.TaxFreeUpTo })),
 				b.flag(flag("tax_on_shipping", func(r *scenario.Border) *bool { return &r.TaxOnShipping })),
 			}},
-			{heading: "Duty", fields: []*Field{
+			{heading: words.GroupDuty, fields: []*Field{
 				b.number(dec("duty_percent", func(r *scenario.Border) *scenario.Decimal { return &r.DutyPercent })),
 				b.number(dec("duty_free_up_to", func(r *scenario.Border) *scenario.Decimal { return &r.DutyFreeUpTo })),
 				b.flag(flag("duty_on_shipping", func(r *scenario.Border) *bool { return &r.DutyOnShipping })),
 			}},
-			{heading: "Whoever collects it takes", fields: []*Field{
+			{heading: words.GroupCollecting, fields: []*Field{
 				b.number(dec("handling_fee", func(r *scenario.Border) *scenario.Decimal { return &r.HandlingFee })),
 			}},
 		},

@@ -11,10 +11,10 @@ import (
 )
 
 func (b forms) developingForm(s *scenario.Scenario) *Form {
-	f := &Form{title: always("Developing"), subtitle: always("an offer names the process it is for")}
+	f := &Form{title: always(words.TopicDeveloping), subtitle: always(words.UnderDeveloping)}
 	for i, d := range s.Developing {
 		g := b.processGroup(i, d)
-		g.actions = kit.Objects(kit.NewLink("Remove this process", b.does(func(s *session.Session) { s.RemoveProcess(i) })))
+		g.actions = kit.Objects(kit.NewLink(words.LinkRemoveProcess, b.does(func(s *session.Session) { s.RemoveProcess(i) })))
 		f.groups = append(f.groups, g)
 		if d.Way == scenario.Home {
 			f.caution = words.ChemistryCaution
@@ -23,8 +23,8 @@ func (b forms) developingForm(s *scenario.Scenario) *Form {
 		}
 	}
 	f.groups = append(f.groups, group{actions: kit.Objects(
-		kit.NewLink("+ lab", b.does(func(s *session.Session) { s.AddProcess(scenario.Lab) })),
-		kit.NewLink("+ at home", b.does(func(s *session.Session) { s.AddProcess(scenario.Home) })),
+		kit.NewLink(words.LinkAddLab, b.does(func(s *session.Session) { s.AddProcess(scenario.Lab) })),
+		kit.NewLink(words.LinkAddAtHome, b.does(func(s *session.Session) { s.AddProcess(scenario.Home) })),
 	)})
 	return f
 }
@@ -40,7 +40,7 @@ func (b forms) processGroup(i int, d scenario.Developing) group {
 	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
 	g := group{heading: d.Name, fields: []*Field{
 		b.text(followName(i, name)),
-		b.choice(kit.WideWidth, []kit.Option{{Value: "lab", Label: "at a lab"}, {Value: "home", Label: "at home"}}, way),
+		b.choice(kit.WideWidth, options(words.WaysToDevelop()), way),
 	}}
 	if d.Way == scenario.Lab {
 		g.fields = append(g.fields, b.number(dec("price", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))

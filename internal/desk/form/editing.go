@@ -105,10 +105,10 @@ func (c *Column) withhold(f *Field, text string, before scenario.Scenario) {
 func (c *Column) nameOf(f *Field, t taken) string {
 	now, name := c.win.Session(), f.Name
 	if t.said != "" && f.beside != nil {
-		name += " and " + f.beside.Name
+		name = words.Both(name, f.beside.Name)
 	}
 	if offer := now.ChosenOffer(); now.Chosen.Topic == session.TopicOffer && offer != "" && strings.HasPrefix(f.Key, "offer[") {
-		return name + " of " + offer
+		return words.Of(name, offer)
 	}
 	return name
 }

@@ -1,8 +1,10 @@
 package form
 
 import (
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // forms builds the forms; e is told what is typed.
@@ -36,6 +38,14 @@ func (b forms) build(s *scenario.Scenario, sel session.Selection) *Form {
 // does is a link's deed: a change of the session.
 func (b forms) does(do func(*session.Session)) func() {
 	return func() { b.e.Change(do) }
+}
+
+// options are choices with their words.
+func options(list []words.Choice) (out []kit.Option) {
+	for _, c := range list {
+		out = append(out, kit.Option{Value: c.Value, Label: c.Label})
+	}
+	return out
 }
 
 func always(text string) func(*scenario.Scenario) string {

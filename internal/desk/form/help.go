@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/words"
 )
 
 // helpHeight is the strip's height.
@@ -27,7 +28,7 @@ func newHelp() *help {
 // say explains a field, or says how to be told.
 func (h *help) say(text string) {
 	if text == "" {
-		text = "Enter a field, and what it means is explained here."
+		text = words.HelpIdle
 	}
 	h.text.Set(kit.Span{Text: text, Color: kit.Muted})
 }

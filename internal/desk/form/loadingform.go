@@ -6,6 +6,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 func (b forms) loadingForm(s *scenario.Scenario) *Form {
@@ -17,17 +18,17 @@ func (b forms) loadingForm(s *scenario.Scenario) *Form {
 		return counts("loading."+k, func(s *scenario.Scenario) *int { return to(at(s)) })
 	}
 	f := &Form{
-		title:    always("Loading"),
-		subtitle: always("for every reel"),
+		title:    always(words.TopicLoading),
+		subtitle: always(words.UnderLoading),
 		groups: []group{
-			{heading: "Cassettes", fields: []*Field{
+			{heading: words.GroupCassettes, fields: []*Field{
 				b.number(dec("cassette_price", func(r *scenario.Loading) *scenario.Decimal { return &r.CassettePrice })),
 				b.number(count("cassette_pack", func(r *scenario.Loading) *int { return &r.CassettePack })),
 				b.number(count("cassette_loads", func(r *scenario.Loading) *int { return &r.CassetteLoads })),
 				b.number(count("cassettes_owned", func(r *scenario.Loading) *int { return &r.CassettesOwned })),
 				b.number(dec("consumables_per_roll", func(r *scenario.Loading) *scenario.Decimal { return &r.ConsumablesPerRoll })),
 			}},
-			{heading: "Time", fields: []*Field{
+			{heading: words.GroupTime, fields: []*Field{
 				b.number(dec("minutes_per_reel", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerReel })),
 				b.number(dec("minutes_per_roll", func(r *scenario.Loading) *scenario.Decimal { return &r.MinutesPerRoll })),
 				b.number(dec("hourly_value", func(r *scenario.Loading) *scenario.Decimal { return &r.HourlyValue })),
@@ -51,7 +52,7 @@ func (b forms) equipmentGroups(s *scenario.Scenario, key string, list session.Eq
 			b.number(decimals(k("resale"), func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Resale }).of(e.Name)),
 			b.number(counts(k("lasts_rolls"), func(s *scenario.Scenario) *int { return &at(s).LastsRolls }).of(e.Name)),
 			b.flag(flags(k("owned"), func(s *scenario.Scenario) *bool { return &at(s).Owned }).of(e.Name)),
-		}, actions: kit.Objects(kit.NewLink("Remove", b.does(func(s *session.Session) { s.RemoveEquipment(list, i) })))})
+		}, actions: kit.Objects(kit.NewLink(words.LinkRemove, b.does(func(s *session.Session) { s.RemoveEquipment(list, i) })))})
 	}
-	return append(gs, group{actions: kit.Objects(kit.NewLink("+ equipment", b.does(func(s *session.Session) { s.AddEquipment(list) })))})
+	return append(gs, group{actions: kit.Objects(kit.NewLink(words.LinkAddEquipment, b.does(func(s *session.Session) { s.AddEquipment(list) })))})
 }

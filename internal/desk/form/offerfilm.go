@@ -3,6 +3,7 @@ package form
 import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // filmGroup is the film itself.
@@ -13,14 +14,14 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 		perPack := of.count("boxed.rolls_per_pack", func(o *scenario.Offer) *int { return &o.Boxed.RollsPerPack })
 		exposures := of.count("boxed.exposures", func(o *scenario.Offer) *int { return &o.Boxed.Exposures })
 		spoiled := of.decimal("boxed.spoiled_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.Boxed.SpoiledPercent })
-		return group{heading: "The film", fields: []*Field{
+		return group{heading: words.GroupFilm, fields: []*Field{
 			b.number(perPack),
 			b.number(exposures),
 			b.number(spoiled).taking(takesShare),
 			keepsField,
 		}}
 	}
-	g := group{heading: "The reel"}
+	g := group{heading: words.GroupReel}
 	if of.at(s).Reel == nil {
 		return g
 	}
@@ -29,7 +30,7 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 	exposures := of.count("reel.exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
 	spoiled := of.decimal("reel.spoiled_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
 	g.fields = []*Field{
-		b.number(length).withUnit(b.e, []kit.Option{{Value: "ft", Label: "ft"}, {Value: "m", Label: "m"}}, unit).
+		b.number(length).withUnit(b.e, options(words.LengthUnits()), unit).
 			taking(takesLengthUnit(func(s *scenario.Scenario) *scenario.LengthUnit { return &of.at(s).Reel.LengthUnit })),
 		b.number(exposures),
 		b.number(spoiled).taking(takesShare),
@@ -47,9 +48,8 @@ func (b forms) cutGroup(of offerBindings) group {
 	test := of.count("reel.test_exposures", func(o *scenario.Offer) *int { return &o.Reel.TestExposures })
 	short := of.count("reel.short_roll_from", func(o *scenario.Offer) *int { return &o.Reel.ShortRollFrom })
 	remjet := of.flag("reel.remjet", func(o *scenario.Offer) *bool { return &o.Reel.Remjet })
-	pitches := []kit.Option{{Value: "long", Label: "long, 4.750 mm"}, {Value: "short", Label: "short, 4.740 mm"}}
-	return group{heading: "Cutting", fold: "Leader, trailer, waste, perforation …", fields: []*Field{
-		b.choice(kit.WideWidth, pitches, pitch),
+	return group{heading: words.GroupCutting, fold: words.FoldCutting, fields: []*Field{
+		b.choice(kit.WideWidth, options(words.Pitches()), pitch),
 		mm("leader_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.LeaderMM }),
 		mm("trailer_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.TrailerMM }),
 		mm("fogged_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.FoggedMM }),

@@ -21,7 +21,7 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *Form {
 			if o(s).Seller == "" {
 				return string(o(s).Kind)
 			}
-			return "from " + o(s).Seller
+			return words.FromSeller(o(s).Seller)
 		},
 	}
 	f.groups = append(f.groups, b.pageGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
@@ -39,18 +39,18 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *Form {
 
 // offerActions are what can be done with the whole offer.
 func (b forms) offerActions(s *scenario.Scenario, i int) group {
-	links := []*kit.Link{kit.NewLink("Duplicate", b.does((*session.Session).DuplicateOffer))}
+	links := []*kit.Link{kit.NewLink(words.LinkDuplicate, b.does((*session.Session).DuplicateOffer))}
 	if s.Offers[i].Name != s.Baseline {
-		links = append(links, kit.NewLink("Compare with it", b.does((*session.Session).CompareWith)))
+		links = append(links, kit.NewLink(words.LinkCompareWith, b.does((*session.Session).CompareWith)))
 	}
 	if i > 0 {
-		links = append(links, kit.NewLink("Up", b.does(func(s *session.Session) { s.MoveOffer(-1) })))
+		links = append(links, kit.NewLink(words.LinkUp, b.does(func(s *session.Session) { s.MoveOffer(-1) })))
 	}
 	if i < len(s.Offers)-1 {
-		links = append(links, kit.NewLink("Down", b.does(func(s *session.Session) { s.MoveOffer(1) })))
+		links = append(links, kit.NewLink(words.LinkDown, b.does(func(s *session.Session) { s.MoveOffer(1) })))
 	}
 	if len(s.Offers) > 1 {
-		links = append(links, kit.NewLink("Remove", b.does((*session.Session).RemoveOffer)))
+		links = append(links, kit.NewLink(words.LinkRemove, b.does((*session.Session).RemoveOffer)))
 	}
 	return group{actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
 }
@@ -107,9 +107,9 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 		if key == "" {
 			return nil
 		}
-		return []kit.Answer{{Label: "add its rate", Do: func() { b.e.GoTo(key) }}}
+		return []kit.Answer{{Label: words.AnswerAddRate, Do: func() { b.e.GoTo(key) }}}
 	}
-	return group{heading: "On the seller's page", fields: []*Field{
+	return group{heading: words.GroupPage, fields: []*Field{
 		priced,
 		b.number(units),
 		b.number(discount),
@@ -120,14 +120,10 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 
 // homeGroup is what it takes to bring the order home.
 func (b forms) homeGroup(s *scenario.Scenario, of offerBindings) group {
-	g := group{heading: "Bringing it home"}
+	g := group{heading: words.GroupHome}
 	g.fields = append(g.fields, b.quoteFields(s, of.code(s))...)
-	var options []kit.Option
-	for _, c := range words.ImportChoices() {
-		options = append(options, kit.Option{Value: string(c), Label: words.ImportChoice(c)})
-	}
 	choice := choices(of.key("import"), func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
-	g.fields = append(g.fields, b.choice(kit.WideWidth, options, choice))
+	g.fields = append(g.fields, b.choice(kit.WideWidth, options(words.Imports()), choice))
 	if of.code(s) != s.Home {
 		g.fields = append(g.fields, b.number(of.decimal("card_fee_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })))
 	}
@@ -136,20 +132,20 @@ func (b forms) homeGroup(s *scenario.Scenario, of offerBindings) group {
 
 // afterGroup is what comes after shooting.
 func (b forms) afterGroup(s *scenario.Scenario, of offerBindings) group {
-	options := []kit.Option{{Value: "", Label: "not counted"}}
+	ways := []kit.Option{{Value: "", Label: words.NotCounted}}
 	for _, d := range s.Developing {
-		options = append(options, kit.Option{Value: d.Name, Label: d.Name})
+		ways = append(ways, kit.Option{Value: d.Name, Label: d.Name})
 	}
 	dev := texts(of.key("developing"), func(s *scenario.Scenario) *string { return &of.at(s).Developing })
-	return group{heading: "Afterwards", fields: []*Field{b.choice(kit.WideWidth, options, dev)}}
+	return group{heading: words.GroupAfterwards, fields: []*Field{b.choice(kit.WideWidth, ways, dev)}}
 }
 
 // furtherGroup is what few people change.
 func (b forms) furtherGroup(of offerBindings) group {
-	return group{heading: "The offer", fold: "Name, sales tax, free shipping, stock …", fields: []*Field{
+	return group{heading: words.GroupOffer, fold: words.FoldOffer, fields: []*Field{
 		b.text(b.rename(of)),
 		b.text(texts(of.key("seller"), func(s *scenario.Scenario) *string { return &of.at(s).Seller })),
-		b.choice(kit.WideWidth, []kit.Option{{Value: "reel", Label: "a reel"}, {Value: "boxed", Label: "boxed rolls"}}, of.kind()),
+		b.choice(kit.WideWidth, options(words.Kinds()), of.kind()),
 		b.number(of.decimal("sales_tax_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })),
 		b.flag(of.flag("sales_tax_on_shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })),
 		b.number(of.maybe("free_shipping_from", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom })),

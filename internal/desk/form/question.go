@@ -8,6 +8,7 @@ import (
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // question is what a field asks beside itself.
@@ -49,9 +50,9 @@ func whichCurrency(e editor, f *Field, s *scenario.Scenario, text string, l mone
 	}
 	q := &question{}
 	for _, code := range named[:min(len(named), mostAnswers)] {
-		q.answers = append(q.answers, kit.Answer{Label: "in " + code + "?", Do: func() {
+		q.answers = append(q.answers, kit.Answer{Label: words.AnswerInCurrency(code), Do: func() {
 			e.Change(func(s *session.Session) {
-				s.Alter("currency", func(s *scenario.Scenario) { *f.currency(s) = code })
+				s.Alter(calledIn("offer.currency"), func(s *scenario.Scenario) { *f.currency(s) = code })
 			})
 		}})
 	}
@@ -68,11 +69,11 @@ func wrongCurrency(f *Field, s *scenario.Scenario, text string, l money.Locale) 
 	case len(named) == 0:
 		return ""
 	case f.fixed == nil:
-		return "this is no amount of money; write the number alone"
+		return words.NoMoney
 	case slices.Contains(named, f.fixed(s)):
 		return ""
 	}
-	return "this is in " + f.fixed(s) + "; write the amount in it"
+	return words.FixedCurrency(f.fixed(s))
 }
 
 // currenciesIn are the currencies that a text may name, the likeliest first.

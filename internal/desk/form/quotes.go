@@ -6,10 +6,11 @@ import (
 
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // TypedByHand is the source of a quote that the user typed.
-const TypedByHand = "typed"
+const TypedByHand = words.TypedByHand
 
 // pair is two currencies between which a quote is wanted.
 type pair struct{ one, in string }
@@ -75,14 +76,14 @@ func wantedKey(s *scenario.Scenario, n int) string {
 func (b forms) wantedQuote(p pair, key string) []*Field {
 	with := b.newQuote(p, key)
 	against := b.newQuote(pair{p.in, p.one}, key+" of "+p.in)
-	with.wanted, against.wanted = "type today's rate", "or the other way round"
+	with.wanted, against.wanted = words.WantedRate, words.WantedOtherWay
 	return []*Field{with, against}
 }
 
 // newQuote is an empty field that becomes a quote when a number is typed.
 func (b forms) newQuote(p pair, key string) *Field {
 	equals := Binding{
-		Key: key, Name: calledIn("rate.equals") + " of " + p.one + " in " + p.in,
+		Key: key, Name: words.Of(calledIn("rate.equals"), words.RateIn(p.one, p.in)),
 		Get: func(s *scenario.Scenario, l money.Locale) string {
 			if i := quoteAt(s, p); i >= 0 && s.Rates[i].One == p.one {
 				return l.Field(s.Rates[i].Equals)
@@ -104,7 +105,7 @@ func (b forms) newQuote(p pair, key string) *Field {
 		},
 	}
 	equals.fixed = func(*scenario.Scenario) string { return p.in }
-	return numberField(b.e, "1 "+p.one+" is", p.in, equals).means(quoteMeaning(p))
+	return numberField(b.e, words.OneIs(p.one), p.in, equals).means(quoteMeaning(p))
 }
 
 // quote is the field of the quote at a place. A quote that is typed is of today.
@@ -112,14 +113,14 @@ func (b forms) quote(s *scenario.Scenario, i int) *Field {
 	at := func(s *scenario.Scenario) *scenario.Rate { return &s.Rates[i] }
 	r := at(s)
 	equals := decimals(fmt.Sprintf("rate[%d].equals", i+1), func(s *scenario.Scenario) *scenario.Decimal { return &at(s).Equals }).
-		of(r.One + " in " + r.In)
+		of(words.RateIn(r.One, r.In))
 	equals = equals.then(func(s *scenario.Scenario) {
 		if src := at(s).Source; src == "" || src == TypedByHand {
 			at(s).Date, at(s).Source = b.today, TypedByHand
 		}
 	})
 	equals.fixed = func(s *scenario.Scenario) string { return at(s).In }
-	f := numberField(b.e, "1 "+r.One+" is", "", equals)
+	f := numberField(b.e, words.OneIs(r.One), "", equals)
 	f.unitOf(func(s *scenario.Scenario) string { return at(s).In })
 	return f.means(fmt.Sprintf("rate[%d].equals", i+1))
 }

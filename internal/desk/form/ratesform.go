@@ -9,15 +9,16 @@ import (
 	"reelworth/internal/money"
 	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 func (b forms) ratesForm(s *scenario.Scenario) *Form {
 	f := &Form{
-		title:    always("Exchange rates"),
-		subtitle: always("what one unit of a currency is in another"),
+		title:    always(words.TopicRates),
+		subtitle: always(words.UnderRates),
 	}
 	for n, p := range missingPairs(s) {
-		f.groups = append(f.groups, group{heading: p.one + " and " + p.in, fields: b.wantedQuote(p, wantedKey(s, n))})
+		f.groups = append(f.groups, group{heading: words.CurrencyPair(p.one, p.in), fields: b.wantedQuote(p, wantedKey(s, n))})
 	}
 	for i := range s.Rates {
 		f.groups = append(f.groups, b.rateGroup(s, i))
@@ -41,10 +42,10 @@ func (b forms) rateGroup(s *scenario.Scenario, i int) group {
 	one.instead, in.instead = b.swapped(r, i), b.swapped(r, i)
 	var links []*kit.Link
 	if _, ok := rates.TurnRound(r); ok {
-		links = append(links, kit.NewLink("Turn round: 1 "+r.In+" in "+r.One, b.does(turnRound(i))))
+		links = append(links, kit.NewLink(words.LinkTurnRound(r.In, r.One), b.does(turnRound(i))))
 	}
-	links = append(links, kit.NewLink("Remove", b.does(func(s *session.Session) { s.RemoveQuote(i) })))
-	return group{heading: r.One + " and " + r.In, fields: []*Field{
+	links = append(links, kit.NewLink(words.LinkRemove, b.does(func(s *session.Session) { s.RemoveQuote(i) })))
+	return group{heading: words.CurrencyPair(r.One, r.In), fields: []*Field{
 		one,
 		b.quote(s, i),
 		in,
@@ -56,7 +57,7 @@ func (b forms) rateGroup(s *scenario.Scenario, i int) group {
 // turnRound puts the quote at a place the other way round.
 func turnRound(i int) func(*session.Session) {
 	return func(s *session.Session) {
-		s.Alter("turning a rate round", func(s *scenario.Scenario) {
+		s.Alter(words.StepTurnRate, func(s *scenario.Scenario) {
 			if turned, ok := rates.TurnRound(s.Rates[i]); ok {
 				s.Rates[i] = turned
 			}
@@ -72,8 +73,8 @@ func (b forms) swapped(was scenario.Rate, i int) func(*scenario.Scenario) *quest
 			return nil
 		}
 		return &question{
-			why:     next.Rates[i].One + " stands on both sides",
-			answers: []kit.Answer{{Label: "swap the two?", Do: b.does(turnRound(i))}},
+			why:     words.SameOnBothSides(next.Rates[i].One),
+			answers: []kit.Answer{{Label: words.AnswerSwap, Do: b.does(turnRound(i))}},
 		}
 	}
 }
@@ -104,8 +105,8 @@ func (b forms) furtherRate(s *scenario.Scenario) (g group, ok bool) {
 		},
 	}
 	f := b.newQuote(pair{*b.further, s.Home}, wantedKey(s, len(wanted)))
-	f.wanted = "type a rate to add it"
-	return group{heading: "One more", fields: []*Field{
+	f.wanted = words.WantedFurther
+	return group{heading: words.GroupFurtherRate, fields: []*Field{
 		b.choice(kit.NumberWidth, free, choice), f,
 	}}, true
 }

@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 func (b forms) shootingForm(s *scenario.Scenario) *Form {
@@ -23,19 +24,19 @@ func (b forms) shootingForm(s *scenario.Scenario) *Form {
 			return err
 		},
 	}
-	f := &Form{title: always("The year's shooting"), subtitle: always("each way to buy serves all of it")}
+	f := &Form{title: always(words.TopicShooting), subtitle: always(words.UnderShooting)}
 	exposures := counts("roll_exposures", func(s *scenario.Scenario) *int { return &s.RollExposures })
 	horizon := counts("months", func(s *scenario.Scenario) *int { return &s.Months })
 	first := months("first_month", func(s *scenario.Scenario) *scenario.Month { return &s.FirstMonth })
 	f.groups = append(f.groups,
-		group{heading: "All year", fields: []*Field{
+		group{heading: words.GroupAllYear, fields: []*Field{
 			b.number(year).means(catalogue.RollsAYear),
 			b.number(exposures),
 			b.number(horizon),
 			b.number(first),
 		}},
 	)
-	g := group{heading: "Month by month"}
+	g := group{heading: words.GroupMonths}
 	for m := range s.Shooting.RollsPerMonth {
 		key := fmt.Sprintf("shooting.rolls_per_month[%d]", m+1)
 		rolls := decimals(key, func(s *scenario.Scenario) *decimal.Decimal { return &s.Shooting.RollsPerMonth[m] })
@@ -44,7 +45,7 @@ func (b forms) shootingForm(s *scenario.Scenario) *Form {
 		g.fields = append(g.fields, f)
 	}
 	f.groups = append(f.groups, g)
-	about := group{heading: "The scenario", fields: []*Field{
+	about := group{heading: words.GroupScenario, fields: []*Field{
 		b.text(texts("name", func(s *scenario.Scenario) *string { return &s.Name })),
 		b.text(texts("note", func(s *scenario.Scenario) *string { return &s.Note })),
 		b.currencyField(s, texts("home", func(s *scenario.Scenario) *string { return &s.Home })),

@@ -34,11 +34,11 @@ var Topics = []struct {
 	Topic session.Topic
 	Name  string
 }{
-	{session.TopicShooting, "The year's shooting"},
-	{session.TopicLoading, "Loading"},
-	{session.TopicDeveloping, "Developing"},
-	{session.TopicBorder, "At the border"},
-	{session.TopicRates, "Exchange rates"},
+	{session.TopicShooting, words.TopicShooting},
+	{session.TopicLoading, words.TopicLoading},
+	{session.TopicDeveloping, words.TopicDeveloping},
+	{session.TopicBorder, words.TopicBorder},
+	{session.TopicRates, words.TopicRates},
 }
 
 // New is an empty column.
@@ -61,7 +61,7 @@ func (w *List) Build(s *scenario.Scenario) {
 	w.Content.Add(kit.Inset(kit.NewStack(Width(), 0, w.Scenario), kit.CardEdge-kit.PlainEdge, 0, kit.CardEdge, 0))
 	w.Content.Add(margin(w.State))
 	w.Content.Add(kit.Space(18))
-	w.Content.Add(margin(kit.NewSides(kit.Heading("Ways to buy"), w.unit)))
+	w.Content.Add(margin(kit.NewSides(kit.Heading(words.HeadingOffers), w.unit)))
 	w.Content.Add(kit.Space(2))
 	w.Offers = w.Offers[:0]
 	for i := range s.Offers {
@@ -72,11 +72,11 @@ func (w *List) Build(s *scenario.Scenario) {
 	}
 	w.Content.Add(kit.Space(4))
 	w.Content.Add(margin(kit.NewLine(16,
-		kit.NewLink("+ reel", func() { w.act.Add(scenario.KindReel) }),
-		kit.NewLink("+ boxed", func() { w.act.Add(scenario.KindBoxed) }),
-		kit.NewLink("a deal?", w.act.AskDeal))))
+		kit.NewLink(words.LinkAddReel, func() { w.act.Add(scenario.KindReel) }),
+		kit.NewLink(words.LinkAddBoxed, func() { w.act.Add(scenario.KindBoxed) }),
+		kit.NewLink(words.LinkDeal, w.act.AskDeal))))
 	w.Content.Add(kit.Space(14))
-	w.Content.Add(margin(kit.Heading("For all of them")))
+	w.Content.Add(margin(kit.Heading(words.HeadingTopics)))
 	w.Content.Add(kit.Space(2))
 	for _, t := range Topics {
 		c := kit.NewCard(func() { w.act.Choose(session.Selection{Topic: t.Topic, Offer: w.sel.Offer}) }, w.move)
@@ -147,7 +147,7 @@ func (w *List) Show(work *session.Session, l money.Locale) {
 	w.Scenario.Options = options
 	w.Scenario.Set(s.Name)
 	w.State.Set(kit.Span{Text: work.State(s), Color: kit.Muted})
-	w.unit.Set(kit.Span{Text: s.Home + " A ROLL", Color: kit.Muted, Bold: true})
+	w.unit.Set(kit.Span{Text: words.HeadingUnit(s.Home), Color: kit.Muted, Bold: true})
 	for i, c := range w.Offers {
 		c.Chosen = sel.Topic == session.TopicOffer && sel.Offer == i
 		c.Name.Set(kit.Span{Text: s.Offers[i].Name})

@@ -199,6 +199,10 @@ func TestKillingWindowsLosesNothing(t *testing.T) {
 			}
 		})
 
+		if k.saved < 0 && k.kept < 0 {
+			span += span / 2 // a busy machine: it was killed before it began
+		}
+
 		// The user's file holds the last save, or the one it was killed in.
 		data, err := os.ReadFile(d.Path)
 		if err != nil {

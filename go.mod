@@ -5,6 +5,7 @@ go 1.26.0
 require (
 	codeberg.org/go-pdf/fpdf v0.11.1
 	fyne.io/fyne/v2 v2.8.1
+	git.sr.ht/~sbinet/gg v0.7.0
 	github.com/BurntSushi/toml v1.6.0
 	github.com/bojanz/currency v1.4.2
 	github.com/natefinch/atomic v1.0.1
@@ -21,7 +22,6 @@ require (
 require (
 	codeberg.org/go-latex/latex v0.2.0 // indirect
 	fyne.io/systray v1.12.3-0.20260810170012-af4e8e793ec4 // indirect
-	git.sr.ht/~sbinet/gg v0.7.0 // indirect
 	github.com/FyshOS/fancyfs v0.0.1 // indirect
 	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
 	github.com/anthonynsimon/bild v0.14.0 // indirect

@@ -35,8 +35,8 @@ func newPipeline(on screen, settle time.Duration, post func(func())) *pipeline {
 	p := &pipeline{on: on}
 	p.pace = jobs.NewPace(settle, post, p.settle)
 	gate := new(sync.Mutex)
-	p.worker = jobs.NewLatest(gate, true, answer.Work, func(a *answer.Answer) { post(func() { p.deliver(a) }) })
-	p.ahead = jobs.NewLatest(gate, false, answer.LookAhead, func(f *answer.Foresight) { post(func() { p.foresee(f) }) })
+	p.worker = jobs.NewLatest(gate, true, answer.Work, jobs.NewMailbox(post, p.deliver).Put)
+	p.ahead = jobs.NewLatest(gate, false, answer.LookAhead, jobs.NewMailbox(post, p.foresee).Put)
 	return p
 }
 

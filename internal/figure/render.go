@@ -5,12 +5,14 @@ import (
 	"encoding/xml"
 	"fmt"
 	"image"
+	"image/draw"
 	"image/png"
 	"io"
 	"math"
 	"regexp"
 	"strings"
 
+	"git.sr.ht/~sbinet/gg"
 	"golang.org/x/image/font/sfnt"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/vgimg"
@@ -23,15 +25,23 @@ const dotsPerInch = 72
 
 // Image renders the drawing; at scale 1 an image pixel is a pixel of the layout. A
 // scale that is not above 0 is 1.
-func (d *Drawing) Image(scale float64) *image.RGBA {
+func (d *Drawing) Image(scale float64) *image.RGBA { return d.ImageOn(new(Shelf), scale) }
+
+// ImageOn is Image, drawn on pixels from a shelf where it has fitting ones.
+func (d *Drawing) ImageOn(shelf *Shelf, scale float64) *image.RGBA {
 	if !(scale > 0) {
 		scale = 1
 	}
 	w, h := math.Round(d.W*scale), math.Round(d.H*scale)
-	c := vgimg.NewWith(vgimg.UseWH(vg.Length(w), vg.Length(h)), vgimg.UseDPI(dotsPerInch), vgimg.UseBackgroundColor(d.ground))
+	img := shelf.take(int(w), int(h))
+	on := gg.NewContextForRGBA(img)
+	on.SetLineCapButt()
+	on.InvertY()
+	c := vgimg.NewWith(vgimg.UseImageWithContext(img, on), vgimg.UseDPI(dotsPerInch))
+	draw.Draw(img, img.Bounds(), image.NewUniform(d.ground), image.Point{}, draw.Src)
 	c.Scale(w/d.W, h/d.H)
 	d.paint(c, scale)
-	return c.Image().(*image.RGBA)
+	return img
 }
 
 // WritePNG renders the drawing at a scale as PNG.

@@ -47,7 +47,7 @@ const (
 type Picture struct {
 	Drawing *figure.Drawing
 	Text    float32 // the window's units in one of the drawing's
-	Image   image.Image
+	Image   *image.RGBA
 }
 
 // Answer is what came of a job.
@@ -55,6 +55,17 @@ type Answer struct {
 	Job        Job
 	Comparison *compare.Comparison
 	Pictures   [Figures]Picture
+}
+
+// shelf has the pixels of pictures that the window shows no more.
+var shelf figure.Shelf
+
+// Reuse gives a picture's pixels back to be drawn on. Nothing may show it any more; nil
+// is none.
+func Reuse(picture *image.RGBA) {
+	if picture != nil {
+		shelf.Give(picture)
+	}
 }
 
 // Work computes a job and draws what is on the screen.
@@ -84,7 +95,7 @@ func drawAll(space Rooms, draw func(i int, w, h float64) *figure.Drawing) (pictu
 			continue
 		}
 		if d := draw(i, float64(room.Width/room.Text), float64(room.Height/room.Text)); d != nil {
-			pictures[i] = Picture{d, room.Text, d.Image(float64(room.Scale * room.Text))}
+			pictures[i] = Picture{d, room.Text, d.ImageOn(&shelf, float64(room.Scale*room.Text))}
 		}
 	}
 	return pictures

@@ -124,3 +124,23 @@ func TestThePaceIsEndedByHaste(t *testing.T) {
 		t.Error(p.Waiting, settled)
 	}
 }
+
+func TestABusyThreadFindsOneAnswer(t *testing.T) {
+	thread := &later{}
+	var opened []int
+	m := NewMailbox(thread.post, func(a int) { opened = append(opened, a) })
+	m.Put(1)
+	thread.run()
+	for a := 2; a <= 5; a++ {
+		m.Put(a)
+	}
+	if len(thread.queue) != 1 {
+		t.Errorf("%d errands wait for the thread, want 1", len(thread.queue))
+	}
+	thread.run()
+	m.Put(6)
+	thread.run()
+	if !slices.Equal(opened, []int{1, 5, 6}) {
+		t.Error("opened", opened)
+	}
+}

@@ -1,6 +1,8 @@
 package pages
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
@@ -14,6 +16,7 @@ type FigureView struct {
 	Drawing *figure.Drawing
 	chosen  func(offer string)
 	picked  func(units int) // an order of so many units was pointed at; nil where there are none
+	shown   *image.RGBA     // the picture that is up, nil for none
 }
 
 func newFigureView(resized func(), chosen func(string)) *FigureView {
@@ -26,10 +29,15 @@ func (v *FigureView) put(p answer.Picture) {
 		return
 	}
 	v.Drawing = p.Drawing
+	was := v.shown
+	v.shown = p.Image
 	v.Put(p.Image, func(at fyne.Position) (kit.Reading, bool) {
 		hit, ok := p.Drawing.At(float64(at.X/p.Text), float64(at.Y/p.Text))
 		return kit.Reading{Text: hit.Text, Press: v.pressed(hit)}, ok
 	})
+	if was != v.shown {
+		answer.Reuse(was)
+	}
 }
 
 // pressed is what a click on a place of the figure does, nil for nothing.

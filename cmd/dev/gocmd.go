@@ -9,9 +9,9 @@ import (
 // The tags everything is built with: one set everywhere, since another set
 // compiles all of the window's C again, for minutes.
 const (
-	windowTags   = "migrated_fynedo"         // the real window, which needs C
-	headlessTags = "ci,migrated_fynedo"      // the window drawn in memory, without C
-	journeyTags  = "migrated_fynedo,journey" // the real window, driven from outside
+	windowTags   = "migrated_fynedo,no_animations" // the real window, which needs C
+	headlessTags = "ci,migrated_fynedo"            // the window drawn in memory, without C
+	journeyTags  = windowTags + ",journey"         // the real window, driven from outside
 )
 
 // goWindow is a go command that compiles C, goHeadless one that does without.

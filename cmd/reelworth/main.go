@@ -23,9 +23,7 @@ func main() {
 		fmt.Println("reelworth " + version.String())
 		return
 	}
-	// Pictures come and go by the megabyte with every keystroke: collecting them less
-	// often keeps the window quick and costs some ten megabytes.
-	debug.SetGCPercent(300)
+	debug.SetMemoryLimit(softLimit)
 	a := app.NewWithID("org.reelworth.desk")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
 	d := newDesk(a)
@@ -36,6 +34,10 @@ func main() {
 	}
 	d.Window().ShowAndRun()
 }
+
+// softLimit is the memory, in bytes, above which what is not needed is collected sooner. The
+// window needs a quarter of it; the largest scenario on the largest screen comes near.
+const softLimit = 512 << 20
 
 func newDesk(a fyne.App) *desk.Desk {
 	state, err := library.StateFolder()

@@ -2,7 +2,6 @@ package desk
 
 import (
 	"fmt"
-	"runtime/debug"
 	"testing"
 	"time"
 
@@ -50,7 +49,6 @@ func BenchmarkKeystroke(b *testing.B) {
 // BenchmarkProbe is the longest wait of something posted to the interface thread while
 // 200 keys are typed 30 ms apart with eight ways to buy. One round takes six seconds.
 func BenchmarkProbe(b *testing.B) {
-	defer debug.SetGCPercent(debug.SetGCPercent(300)) // as the program does
 	app := test.NewApp()
 	defer app.Quit()
 	thread := make(chan func(), 1000)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 )
@@ -104,7 +105,7 @@ func TestKeysAndPointerGoThroughTheOpenList(t *testing.T) {
 func TestTheOpenListStaysInTheWindow(t *testing.T) {
 	for _, y := range []float32{0, 150, 370} {
 		p := NewPicker(currencies(), nil)
-		w := test.NewTempWindow(t, fyne.NewContainerWithoutLayout(p))
+		w := test.NewTempWindow(t, container.NewWithoutLayout(p))
 		w.SetPadded(false)
 		w.Resize(fyne.NewSize(300, 400))
 		Place(p, 20, y, 100, 28)

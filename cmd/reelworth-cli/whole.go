@@ -6,6 +6,7 @@ import (
 	"io"
 
 	"reelworth/internal/library"
+	"reelworth/internal/words"
 )
 
 // forceFlag is for commands that write a file.
@@ -30,7 +31,7 @@ func writeWhole(c call, s stage, draw func(io.Writer) error) int {
 		s.complain("%s: the file is read-only; name another, or replace it with --force", c.out)
 		return statusCall
 	case err != nil:
-		s.complain("%v", err)
+		s.complain("%s", words.Failure(err))
 		return statusCall
 	case parted:
 		s.complain("%s: the file had other names (hard links); they keep what it held before", c.out)

@@ -63,6 +63,8 @@ func New(o Options) *Desk {
 	if o.Settle == 0 {
 		o.Settle = 400 * time.Millisecond
 	}
+	l := &kit.Labels
+	l.Close, l.Cancel, l.Copy, l.FindOne, l.FindNone = words.Close, words.Cancel, words.CopyTable, words.FindOne, words.FindNone
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
 	d.win = o.App.NewWindow(words.Program)
 	d.win.SetPadded(false)

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"errors"
 	"os"
 	"path/filepath"
 
@@ -61,7 +60,7 @@ func (f *files) askOpen() {
 	f.leaving(func() {
 		chooser := dialog.NewFileOpen(func(chosen fyne.URIReadCloser, err error) {
 			if err != nil {
-				f.on.Report(words.NotOpened, err)
+				f.on.Tell(words.NotOpened, words.Failure(err))
 				return
 			}
 			if chosen != nil {
@@ -97,11 +96,11 @@ func (f *files) open(path string) {
 func (f *files) opened(doc *library.Document, err error) {
 	switch {
 	case err != nil:
-		f.on.Report(words.NotOpened, err)
+		f.on.Tell(words.NotOpened, words.Failure(err))
 	case len(doc.Faults) > 0:
 		f.showFaults(doc)
 	case len(doc.File.Scenarios) == 0:
-		f.on.Report(words.NotOpened, errors.New(doc.Path+" holds no scenario."))
+		f.on.Tell(words.NotOpened, words.NoScenarioIn(doc.Path))
 	default:
 		s := session.New(doc.File)
 		s.Doc = doc

@@ -73,7 +73,7 @@ func (w asHost) Ahead() *answer.Foresight         { return w.d.answer.Shown.Ahea
 func (w asHost) Flip() answer.FlipKey             { return w.d.pipeline.flip }
 func (w asHost) Folder() string                   { return w.d.files.folder() }
 func (w asHost) Announce(text string)             { w.d.answer.Announce(text) }
-func (w asHost) Report(title string, err error)   { w.d.dialogs.Report(title, err) }
+func (w asHost) Report(title, why string)         { w.d.dialogs.Tell(title, why) }
 func (w asHost) Saved()                           { w.d.show() }
 func (w asHost) Recent()                          { w.d.setMenu() }
 func (w asHost) Columns()                         { w.d.columns() }

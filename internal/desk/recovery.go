@@ -1,10 +1,6 @@
 package desk
 
 import (
-	"fmt"
-	"path/filepath"
-	"strings"
-
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
@@ -34,19 +30,19 @@ func (r *recovery) offer(found []library.Leftover, texts []string) {
 	l := found[0]
 	next := func() { r.offer(found[1:], texts[1:]) }
 	replies := []kit.Reply{
-		{Label: "Not now", Do: next},
-		{Label: "Discard", Do: func() {
+		{Label: words.NotNow, Do: next},
+		{Label: words.Discard, Do: func() {
 			if err := l.Discard(); err != nil {
-				r.on.Report("It was not removed", err)
+				r.on.Tell(words.NotRemoved, words.Failure(err))
 				return
 			}
 			next()
 		}},
 	}
 	if len(l.File.Scenarios) > 0 && len(l.Faults) == 0 {
-		replies = append(replies, kit.Reply{Label: "Take it up", Do: func() { r.files.leaving(func() { r.takeUp(l) }) }})
+		replies = append(replies, kit.Reply{Label: words.TakeUp, Do: func() { r.files.leaving(func() { r.takeUp(l) }) }})
 	}
-	r.on.Ask("Unsaved work was found", kit.Paragraphs(texts[0], 520*kit.TextFactor), nil, replies...)
+	r.on.Ask(words.WorkFound, kit.Paragraphs(texts[0], 520*kit.TextFactor), nil, replies...)
 }
 
 // takeUp goes on with work that was left, as unsaved.
@@ -66,23 +62,11 @@ func (r *recovery) takeUp(l library.Leftover) {
 
 // leftoverText says what was found, and how it differs from the file.
 func leftoverText(l library.Leftover) string {
-	what := "Work that was in no file yet"
-	if l.Path != "" {
-		what = "Changes to " + filepath.Base(l.Path)
-	}
-	text := fmt.Sprintf("%s, of %s, were not saved when the window ended.", what, l.When.Local().Format("2 Jan 2006, 15:04"))
-	if l.Path == "" {
-		text = strings.Replace(text, "were not saved", "was not saved", 1)
-	}
-	if l.Damaged != nil {
-		text += "\n\n" + l.Damaged.Error()
-	}
+	var differences []string
 	if l.Path != "" {
 		if doc, err := library.Open(l.Path); err == nil {
-			if diff := words.Differences(doc.File, l.File); len(diff) > 0 {
-				text += "\n\n" + strings.Join(diff, "\n\n")
-			}
+			differences = words.Differences(doc.File, l.File)
 		}
 	}
-	return text
+	return words.LeftWork(l.Path, l.When, l.Damaged, differences)
 }

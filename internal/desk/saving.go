@@ -31,7 +31,7 @@ func (f *files) askSaveAs(then func()) {
 		path, own = f.win.Session().Doc.Path, f.win.Session().Doc.Path
 	}
 	f.asker.AskPath(dialogs.PathQuestion{
-		Title: "Save as", Confirm: "Save", Path: path, Own: own, Endings: []string{".toml"},
+		Title: words.SaveAs, Confirm: words.Save, Path: path, Own: own, Endings: []string{".toml"},
 		Then: func(path string) {
 			if path == own {
 				f.save(then)
@@ -74,7 +74,7 @@ func (f *files) written(s *session.Session, doc *library.Document, mark draft.Ma
 		f.asker.Sure(words.ProtectedFile(filepath.Base(protected.Path), protected.Other),
 			func() { f.write(s, protected.Path, library.Options{Overwrite: o.Overwrite, Force: true}, then) })
 	case err != nil:
-		f.on.Report(words.NotSaved, err)
+		f.on.Tell(words.NotSaved, words.Failure(err))
 	default:
 		s.Doc = doc
 		s.Draft.Saved(mark)
@@ -110,6 +110,7 @@ func (f *files) leaving(then func()) {
 		then()
 		return
 	}
-	f.on.Ask("Save the changes?", kit.Paragraphs("The changes to "+f.win.Session().Called()+" are not saved.", 400*kit.TextFactor), nil,
-		kit.Reply{Label: "Cancel"}, kit.Reply{Label: "Discard", Do: then}, kit.Reply{Label: "Save", Do: func() { f.save(then) }})
+	q := words.UnsavedChanges(f.win.Session().Called())
+	f.on.Ask(q.Title, kit.Paragraphs(q.Text, 400*kit.TextFactor), nil,
+		kit.Reply{Label: words.Cancel}, kit.Reply{Label: words.Discard, Do: then}, kit.Reply{Label: q.Yes, Do: func() { f.save(then) }})
 }

@@ -26,7 +26,7 @@ func (d *Document) backUp(path, target string, old []byte, now stamp) error {
 		err = d.writeBackup(path, old, looks)
 	}
 	if err != nil {
-		return problem("saved", backupPath(path, backupEnd), err)
+		return problem(Saving, backupPath(path, backupEnd), err)
 	}
 	return nil
 }

@@ -2,7 +2,6 @@ package library
 
 import (
 	"crypto/sha256"
-	"fmt"
 	"io"
 	"io/fs"
 	"os"
@@ -55,11 +54,11 @@ func New(f scenario.File) *Document {
 func Open(path string) (*Document, error) {
 	full, err := filepath.Abs(path)
 	if err != nil {
-		return nil, problem("opened", path, err)
+		return nil, problem(Opening, path, err)
 	}
 	data, st, err := load(full)
 	if err != nil {
-		return nil, problem("opened", full, err)
+		return nil, problem(Opening, full, err)
 	}
 	r := scenario.Inspect(data)
 	return &Document{
@@ -128,21 +127,15 @@ func stampOf(data []byte, info fs.FileInfo) stamp {
 func fit(path string, info fs.FileInfo) error {
 	switch {
 	case info.IsDir():
-		return &Problem{Path: path, Wrong: "this is a folder", Remedy: "choose a scenario file in it"}
+		return &Problem{Cause: IsFolder, Doing: Opening, Path: path}
 	case !info.Mode().IsRegular():
-		return &Problem{Path: path, Wrong: "this is a device or a pipe, not a file", Remedy: "choose a scenario file"}
+		return &Problem{Cause: NoOrdinaryFile, Doing: Opening, Path: path}
 	case info.Size() > MaxBytes:
 		return tooLarge(path, info.Size())
 	}
 	return nil
 }
 
-// largeFile is why a file is not even read.
-type largeFile struct{ size int64 }
-
-func (e *largeFile) Error() string { return fmt.Sprintf("%d bytes are too many", e.size) }
-
 func tooLarge(path string, size int64) error {
-	return &Problem{Path: path, Wrong: fmt.Sprintf("the file is larger than %d MiB (%.1f MiB)", MaxBytes>>20, float64(size)/(1<<20)),
-		Remedy: "split its scenarios into several files", Err: &largeFile{size}}
+	return &Problem{Cause: TooLarge, Doing: Opening, Path: path, Size: size}
 }

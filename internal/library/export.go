@@ -18,7 +18,7 @@ func Export(path string, data []byte, o Options) (parted bool, err error) {
 func export(path string, data []byte, o Options, on disk) (parted bool, err error) {
 	target, looks, err := exportTo(path)
 	if err != nil {
-		return false, problem("written", path, err)
+		return false, problem(Writing, path, err)
 	}
 	if !o.Force {
 		if err := protects(path, target); err != nil {
@@ -27,7 +27,7 @@ func export(path string, data []byte, o Options, on disk) (parted bool, err erro
 	}
 	parted = parts(target)
 	if _, err := replace(on, target, data, looks, nil); err != nil {
-		return false, problem("written", path, err)
+		return false, problem(Writing, path, err)
 	}
 	return parted, nil
 }
@@ -48,9 +48,9 @@ func exportTo(path string) (target string, looks guise, err error) {
 	case err != nil:
 		return "", asNew, err
 	case info.IsDir():
-		return "", asNew, &Problem{Path: path, Wrong: "this is a folder", Remedy: "name a file in it"}
+		return "", asNew, &Problem{Cause: IsFolder, Doing: Writing, Path: path}
 	case !info.Mode().IsRegular():
-		return "", asNew, &Problem{Path: path, Wrong: "this is a device or a pipe, not a file", Remedy: "choose another name"}
+		return "", asNew, &Problem{Cause: NoOrdinaryFile, Doing: Writing, Path: path}
 	}
 	return target, guiseOf(target, info.Mode().Perm(), true), nil
 }

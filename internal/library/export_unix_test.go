@@ -5,7 +5,6 @@ package library
 import (
 	"os"
 	"path/filepath"
-	"strings"
 	"syscall"
 	"testing"
 )
@@ -20,14 +19,14 @@ func TestAnExportIsNoDeviceNoPipeAndNoFolder(t *testing.T) {
 	if err := os.Symlink(pipe, link); err != nil {
 		t.Fatal(err)
 	}
-	for path, says := range map[string]string{
-		pipe:         "this is a device or a pipe",
-		link:         "this is a device or a pipe",
-		"/dev/null":  "this is a device or a pipe",
-		dir:          "this is a folder",
-		dir + "/a/b": "is not there",
+	for path, want := range map[string]Cause{
+		pipe:         NoOrdinaryFile,
+		link:         NoOrdinaryFile,
+		"/dev/null":  NoOrdinaryFile,
+		dir:          IsFolder,
+		dir + "/a/b": NoFolder,
 	} {
-		if _, err := Export(path, []byte("x"), Options{Force: true}); err == nil || !strings.Contains(err.Error(), says) {
+		if _, err := Export(path, []byte("x"), Options{Force: true}); !fails(err, Writing, want) {
 			t.Errorf("%s: %v", path, err)
 		}
 	}

@@ -1,8 +1,6 @@
 package library
 
 import (
-	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -71,23 +69,22 @@ func TestAFailedSaveSaysWhyAndLeavesTheFile(t *testing.T) {
 	}
 	for name, c := range map[string]struct {
 		disk failing
-		says string
+		want Cause
 	}{
-		"disk full while writing": {failing{onWrite: syscall.ENOSPC}, "the disk is full, so the file was not saved and is as it was; make room"},
-		"disk full while syncing": {failing{onSync: syscall.ENOSPC}, "the disk is full"},
-		"quota":                   {failing{onSync: syscall.EDQUOT}, "the disk is full"},
-		"no permission":           {failing{onCreate: fail(syscall.EACCES)}, "there is no permission to write in"},
-		"read-only disk":          {failing{onCreate: fail(syscall.EROFS)}, "the disk is read-only"},
-		"rename refused":          {failing{onReplace: notTheBak(syscall.EPERM)}, "there is no permission to write in"},
-		"broken disk":             {failing{onSync: syscall.EIO}, "could not be saved (input/output error)"},
+		"disk full while writing": {failing{onWrite: syscall.ENOSPC}, DiskFull},
+		"disk full while syncing": {failing{onSync: syscall.ENOSPC}, DiskFull},
+		"quota":                   {failing{onSync: syscall.EDQUOT}, DiskFull},
+		"no permission":           {failing{onCreate: fail(syscall.EACCES)}, MayNotWrite},
+		"read-only disk":          {failing{onCreate: fail(syscall.EROFS)}, DiskReadOnly},
+		"rename refused":          {failing{onReplace: notTheBak(syscall.EPERM)}, MayNotWrite},
+		"broken disk":             {failing{onSync: syscall.EIO}, Unclear},
 	} {
 		t.Run(name, func(t *testing.T) {
 			d := saved(t, one)
 			d.disk = c.disk
 			err := d.Save(titled("two"), Options{})
-			var p *Problem
-			if !errors.As(err, &p) || !strings.Contains(err.Error(), c.says) || strings.Contains(err.Error(), tempEnd) {
-				t.Errorf("%v\nwant %s", err, c.says)
+			if !fails(err, Saving, c.want) || !strings.HasPrefix(err.(*Problem).Path, d.Path) {
+				t.Errorf("%v\nwant %s", err, c.want)
 			}
 			if read(t, d.Path) != string(one) || strings.Contains(names(t, d), tempEnd) {
 				t.Error(names(t, d))
@@ -110,7 +107,7 @@ func TestARealFullDiskIsToldAsOne(t *testing.T) {
 	}
 	defer full.Close()
 	err = fill(full, one, func() error { return nil })
-	if err := problem("saved", "/a/year.toml", err); !strings.Contains(fmt.Sprint(err), "the disk is full") {
+	if err := problem(Saving, "/a/year.toml", err); !fails(err, Saving, DiskFull) {
 		t.Error(err)
 	}
 }

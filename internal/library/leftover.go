@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -46,11 +45,11 @@ type Leftover struct {
 func (r *Recovery) Leftovers() ([]Leftover, error) {
 	locks, err := namesIn(r.dir, unsavedStart, lockEnd)
 	if err != nil {
-		return nil, problem("opened", r.dir, err)
+		return nil, problem(Opening, r.dir, err)
 	}
 	names, err := namesIn(r.dir, unsavedStart, unsavedEnd)
 	if err != nil {
-		return nil, problem("opened", r.dir, err)
+		return nil, problem(Opening, r.dir, err)
 	}
 	var list []Leftover
 	for _, name := range names {
@@ -102,7 +101,7 @@ func readLeftover(path string, on disk) Leftover {
 	}
 	data, st, err := load(path)
 	if err != nil {
-		l.Damaged = problem("opened", path, err)
+		l.Damaged = problem(Opening, path, err)
 		return l
 	}
 	l.hash = st.hash
@@ -115,13 +114,13 @@ func readLeftover(path string, on disk) Leftover {
 // readNotes fills in what the notes say; what cannot be read is told in one problem.
 func (l *Leftover) readNotes(data []byte) error {
 	notes := readNotes(data)
-	var wrong []string
+	var torn []Damage
 	note := func(key string, read func(text string) error) {
 		text, there := notes[key]
 		if !there {
-			wrong = append(wrong, `the line "# `+key+` = …" is missing`)
+			torn = append(torn, Damage{Note: key})
 		} else if err := read(text); err != nil {
-			wrong = append(wrong, fmt.Sprintf(`the line "# %s = …" cannot be read: %.60q`, key, text))
+			torn = append(torn, Damage{Note: key, Text: text})
 		}
 	}
 	note(noteWritten, func(text string) error {
@@ -140,13 +139,12 @@ func (l *Leftover) readNotes(data []byte) error {
 		return err
 	})
 	if !bytes.HasSuffix(bytes.TrimRight(data, "\r\n\t "), []byte(strings.TrimSpace(unsavedLast))) {
-		wrong = append(wrong, "its last line is missing, so it may be cut off")
+		torn = append(torn, Damage{})
 	}
-	if wrong == nil {
+	if torn == nil {
 		return nil
 	}
-	return &Problem{Path: l.Recovery, Wrong: "the recovery file is damaged: " + strings.Join(wrong, "; "),
-		Remedy: "look at what could be read, or mend the file by hand"}
+	return &Problem{Cause: Damaged, Doing: Opening, Path: l.Recovery, Torn: torn}
 }
 
 func (l *Leftover) standing() Standing {
@@ -184,10 +182,10 @@ func (l Leftover) Document() *Document {
 // stays. Errors are *Problem.
 func (l Leftover) Discard() error {
 	if _, now, err := load(l.Recovery); err == nil && now.hash != l.hash {
-		return &Problem{Path: l.Recovery, Wrong: "the recovery file was changed after it was read, so it was not removed", Remedy: "look at it once more"}
+		return &Problem{Cause: ChangedMeanwhile, Doing: Removing, Path: l.Recovery}
 	}
 	if err := os.Remove(l.Recovery); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return problem("removed", l.Recovery, err)
+		return problem(Removing, l.Recovery, err)
 	}
 	removeHalves(l.Recovery)
 	os.Remove(strings.TrimSuffix(l.Recovery, unsavedEnd) + lockEnd)

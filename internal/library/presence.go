@@ -39,10 +39,10 @@ func newClaim(dir, path string, now time.Time, on disk) (*Claim, error) {
 		full, err = follow(full)
 	}
 	if err != nil {
-		return nil, problem("opened", path, err)
+		return nil, problem(Opening, path, err)
 	}
 	if err := makeStateFolder(dir); err != nil {
-		return nil, problem("saved", dir, err)
+		return nil, problem(Saving, dir, err)
 	}
 	var text bytes.Buffer
 	text.WriteString(claimTitle)
@@ -50,7 +50,7 @@ func newClaim(dir, path string, now time.Time, on disk) (*Claim, error) {
 	lockPath := filepath.Join(dir, newName(claimStart)+lockEnd)
 	l, err := take(on, lockPath, text.Bytes())
 	if err != nil {
-		return nil, problem("saved", lockPath, err)
+		return nil, problem(Saving, lockPath, err)
 	}
 	return &Claim{dir, full, l, on}, nil
 }

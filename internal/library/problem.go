@@ -10,14 +10,69 @@ import (
 	"syscall"
 )
 
-// Problem is why a file could not be opened or saved.
+// Problem is why something could not be done with a file. Package words says it in a
+// sentence.
 type Problem struct {
-	Path          string
-	Wrong, Remedy string
-	Err           error // the system's own; may be nil
+	Cause Cause
+	Doing Deed
+	Path  string
+	Size  int64    // in bytes, where Cause is TooLarge
+	Torn  []Damage // where Cause is Damaged
+	Err   error    // the system's own; may be nil
 }
 
-func (p *Problem) Error() string { return fmt.Sprintf("%s: %s; %s", p.Path, p.Wrong, p.Remedy) }
+// Deed is what was to be done with a file.
+type Deed string
+
+// The deeds.
+const (
+	Opening  Deed = "open"
+	Saving   Deed = "save"
+	Writing  Deed = "write" // what is no scenario file
+	Keeping  Deed = "keep"  // unsaved work
+	Removing Deed = "remove"
+)
+
+// Cause is what stands against it.
+type Cause string
+
+// The causes.
+const (
+	Unclear          Cause = "unclear" // Err has the system's words
+	DiskFull         Cause = "disk-full"
+	DiskReadOnly     Cause = "disk-read-only"
+	MayNotWrite      Cause = "may-not-write" // in the file's folder
+	MayNotRead       Cause = "may-not-read"
+	NoFolder         Cause = "no-folder"
+	NoSuchFile       Cause = "no-file"
+	LinkCircle       Cause = "link-circle"
+	NameTooLong      Cause = "name-too-long"
+	FileAsFolder     Cause = "file-as-folder" // a part of the path is a file
+	IsFolder         Cause = "is-folder"
+	NoOrdinaryFile   Cause = "no-ordinary-file" // a device or a pipe
+	TooLarge         Cause = "too-large"
+	WouldBeTooLarge  Cause = "would-be-too-large"
+	BackupUnreadable Cause = "backup-unreadable" // what is to be replaced cannot be kept
+	BackupTooLarge   Cause = "backup-too-large"
+	NoName           Cause = "no-name" // a new document has none yet
+	Busy             Cause = "busy"    // another program goes on saving it
+	Damaged          Cause = "damaged" // a recovery file
+	ChangedMeanwhile Cause = "changed-meanwhile"
+	NoHome           Cause = "no-home"
+	Closed           Cause = "closed" // the window that keeps its work
+)
+
+// Damage is one thing that is wrong with a recovery file: a note is missing or, with its
+// text, cannot be read; without a note, the end is missing.
+type Damage struct{ Note, Text string }
+
+func (p *Problem) Error() string {
+	text := fmt.Sprintf("%s: %s: %s", p.Doing, p.Path, p.Cause)
+	if p.Err != nil {
+		text += fmt.Sprintf(" (%v)", p.Err)
+	}
+	return text
+}
 
 func (p *Problem) Unwrap() error { return p.Err }
 
@@ -28,69 +83,45 @@ type ChangedOutside struct {
 	Gone bool // deleted, not changed
 }
 
-func (e *ChangedOutside) Error() string {
-	if e.Gone {
-		return e.Path + ": the file was deleted after it was opened; save it again anyway, or under another name"
-	}
-	return e.Path + ": the file was changed by another program after it was opened; open it again, or save under another name, or overwrite it"
-}
+func (e *ChangedOutside) Error() string { return e.Path + ": changed outside" }
 
 // AlreadyThere is the error of saving under the name of another file. Saving with
 // Overwrite goes ahead.
 type AlreadyThere struct{ Path string }
 
-func (e *AlreadyThere) Error() string {
-	return e.Path + ": a file of this name is there already; choose another name, or overwrite it"
-}
+func (e *AlreadyThere) Error() string { return e.Path + ": already there" }
 
-// problem puts a system's error into words; done is "opened", "saved", "written",
-// "kept" or "removed".
-func problem(done, path string, err error) error {
+// problem finds the cause of a system's error.
+func problem(doing Deed, path string, err error) error {
 	var p *Problem
 	if err == nil || errors.As(err, &p) {
 		return err
 	}
-	p = &Problem{Path: path, Err: err}
-	folder := filepath.Dir(path)
-	switch {
-	case isFull(err):
-		p.Wrong, p.Remedy = "the disk is full, so the file was not "+done+" and is as it was", "make room, or save elsewhere"
-	case errors.Is(err, syscall.EROFS):
-		p.Wrong, p.Remedy = "the disk is read-only, so the file was not "+done, "save under another name elsewhere"
-	case errors.Is(err, fs.ErrPermission) && done != "opened":
-		p.Wrong, p.Remedy = "there is no permission to write in "+folder, "save under another name elsewhere"
-	case errors.Is(err, fs.ErrPermission):
-		p.Wrong, p.Remedy = "there is no permission to read it", "ask its owner, or change its permissions"
-	case errors.Is(err, fs.ErrNotExist) && !isThere(folder):
-		p.Wrong, p.Remedy = "the folder "+folder+" is not there", "put it back, or choose another"
-	case errors.Is(err, fs.ErrNotExist):
-		p.Wrong, p.Remedy = "there is no such file", "check its name"
-	case errors.Is(err, syscall.ELOOP):
-		p.Wrong, p.Remedy = "the link leads in a circle", "choose the file itself"
-	case errors.Is(err, syscall.ENAMETOOLONG):
-		p.Wrong, p.Remedy = "the name is too long", "choose a shorter one"
-	case errors.Is(err, syscall.ENOTDIR):
-		p.Wrong, p.Remedy = "a part of the path is a file, not a folder", "check the path"
-	default:
-		p.Wrong, p.Remedy = "the file could not be "+done+" ("+plain(err)+")", "try again, or choose another place"
-	}
-	if done == "removed" {
-		p.Remedy = "remove it by hand"
-	}
-	return p
+	return &Problem{Cause: causeOf(doing, path, err), Doing: doing, Path: path, Err: err}
 }
 
-// plain is an error without the call and the path in front of it.
-func plain(err error) string {
-	var pe *fs.PathError
-	var le *os.LinkError
+func causeOf(doing Deed, path string, err error) Cause {
 	switch {
-	case errors.As(err, &pe):
-		return pe.Err.Error()
-	case errors.As(err, &le):
-		return le.Err.Error()
+	case isFull(err):
+		return DiskFull
+	case errors.Is(err, syscall.EROFS):
+		return DiskReadOnly
+	case errors.Is(err, fs.ErrPermission) && doing != Opening:
+		return MayNotWrite
+	case errors.Is(err, fs.ErrPermission):
+		return MayNotRead
+	case errors.Is(err, fs.ErrNotExist) && !isThere(filepath.Dir(path)):
+		return NoFolder
+	case errors.Is(err, fs.ErrNotExist):
+		return NoSuchFile
+	case errors.Is(err, syscall.ELOOP):
+		return LinkCircle
+	case errors.Is(err, syscall.ENAMETOOLONG):
+		return NameTooLong
+	case errors.Is(err, syscall.ENOTDIR):
+		return FileAsFolder
 	}
-	return err.Error()
+	return Unclear
 }
 
 // isFull says whether a disk or a quota is used up. The numbers are those of Windows,

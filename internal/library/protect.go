@@ -12,12 +12,7 @@ type Protected struct {
 	Other bool // it belongs to another user; else it is read-only
 }
 
-func (e *Protected) Error() string {
-	if e.Other {
-		return e.Path + ": the file belongs to another user; choose another name, or replace it all the same"
-	}
-	return e.Path + ": the file is read-only; choose another name, or replace it all the same"
-}
+func (e *Protected) Error() string { return e.Path + ": protected" }
 
 // protects says why a file must not be replaced unasked; nil if it may, or is not there.
 func protects(path, target string) error {

@@ -5,7 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
-	"strings"
 	"testing"
 )
 
@@ -87,7 +86,7 @@ func TestAnotherUsersFileIsNotReplacedUnasked(t *testing.T) {
 func TestAFileThatCannotBeReadIsNotReplaced(t *testing.T) {
 	denied := &os.PathError{Op: "open", Path: "x", Err: os.ErrPermission}
 	for _, o := range []Options{{}, {Overwrite: true}} {
-		if err := irreplaceable("/a/year.toml", denied, o); !strings.Contains(err.Error(), "no permission to read what is there now") {
+		if err := irreplaceable("/a/year.toml", denied, o); !fails(err, Saving, BackupUnreadable) {
 			t.Error(err)
 		}
 	}

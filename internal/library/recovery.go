@@ -36,7 +36,7 @@ func NewRecovery(dir string) (*Recovery, error) { return newRecovery(dir, realDi
 func newRecovery(dir string, on disk) (*Recovery, error) {
 	r := &Recovery{dir: dir, disk: on}
 	if err := r.begin(newName(unsavedStart)); err != nil {
-		return nil, notSafe(filepath.Join(dir, unsavedStart+"…"), err)
+		return nil, problem(Keeping, filepath.Join(dir, unsavedStart+"…"), err)
 	}
 	return r, nil
 }
@@ -65,13 +65,13 @@ func (r *Recovery) Keep(doc *Document, f scenario.File, now time.Time) error {
 	r.turn.Lock()
 	defer r.turn.Unlock()
 	if r.closed {
-		return notSafe(r.path(), errors.New("the window was closed"))
+		return &Problem{Cause: Closed, Doing: Keeping, Path: r.path()}
 	}
 	if err := r.ready(doc); err != nil {
-		return notSafe(r.path(), err)
+		return problem(Keeping, r.path(), err)
 	}
 	if _, err := replace(r.disk, r.path(), unsaved(doc, f, now), guise{mode: 0o600}, nil); err != nil {
-		return notSafe(r.path(), err)
+		return problem(Keeping, r.path(), err)
 	}
 	return nil
 }
@@ -105,7 +105,7 @@ func (r *Recovery) drop() error {
 		return nil
 	}
 	if err := os.Remove(r.path()); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return problem("removed", r.path(), err)
+		return problem(Removing, r.path(), err)
 	}
 	return nil
 }
@@ -193,17 +193,6 @@ func readStamp(text string) (s stamp, err error) {
 	}
 	s.there = true
 	return s, nil
-}
-
-// notSafe says that work is not safe from a crash, and why.
-func notSafe(path string, err error) error {
-	p := &Problem{Path: path, Err: err}
-	var why *Problem
-	if errors.As(problem("kept", path, err), &why) {
-		p.Wrong = "unsaved work is not safe from a crash: " + why.Wrong
-	}
-	p.Remedy = "put that right, and save often until then"
-	return p
 }
 
 // sameFile says whether two paths lead to one file.

@@ -295,22 +295,21 @@ func TestAFailedKeepSaysWhyAndLeavesWhatWasKept(t *testing.T) {
 	}
 	for name, c := range map[string]struct {
 		disk failing
-		says string
+		want Cause
 	}{
-		"disk full":      {failing{onWrite: syscall.ENOSPC}, "the disk is full"},
-		"full on sync":   {failing{onSync: syscall.ENOSPC}, "the disk is full"},
-		"quota":          {failing{onSync: syscall.EDQUOT}, "the disk is full"},
-		"read-only":      {failing{onCreate: refuse(syscall.EROFS)}, "the disk is read-only"},
-		"not allowed":    {failing{onCreate: refuse(syscall.EACCES)}, "there is no permission to write in"},
-		"rename refused": {failing{onReplace: refuse(syscall.EIO)}, "input/output error"},
+		"disk full":      {failing{onWrite: syscall.ENOSPC}, DiskFull},
+		"full on sync":   {failing{onSync: syscall.ENOSPC}, DiskFull},
+		"quota":          {failing{onSync: syscall.EDQUOT}, DiskFull},
+		"read-only":      {failing{onCreate: refuse(syscall.EROFS)}, DiskReadOnly},
+		"not allowed":    {failing{onCreate: refuse(syscall.EACCES)}, MayNotWrite},
+		"rename refused": {failing{onReplace: refuse(syscall.EIO)}, Unclear},
 	} {
 		t.Run(name, func(t *testing.T) {
 			r := recovery(t)
 			keep(t, r, nil, titled("one"))
 			r.disk = c.disk
 			err := r.Keep(nil, titled("two"), morning)
-			var p *Problem
-			if !errors.As(err, &p) || !strings.Contains(err.Error(), "unsaved work is not safe from a crash: ") || !strings.Contains(err.Error(), c.says) {
+			if !fails(err, Keeping, c.want) {
 				t.Error(err)
 			}
 			if got := strings.Join(inFolder(t, r.dir), " "); strings.Contains(got, tempEnd) {
@@ -328,8 +327,9 @@ func TestAFailedKeepSaysWhyAndLeavesWhatWasKept(t *testing.T) {
 func TestAStateFolderThatCannotBe(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "file")
 	write(t, file, nil)
+	var p *Problem
 	for _, dir := range []string{file, filepath.Join(file, "state")} {
-		if _, err := NewRecovery(dir); err == nil || !strings.Contains(err.Error(), "unsaved work is not safe from a crash") {
+		if _, err := NewRecovery(dir); !errors.As(err, &p) || p.Doing != Keeping {
 			t.Error(err)
 		}
 		if _, err := NewClaim(dir, "/a/year.toml", morning); err == nil {
@@ -339,7 +339,6 @@ func TestAStateFolderThatCannotBe(t *testing.T) {
 	r := recovery(t)
 	os.RemoveAll(r.dir)
 	write(t, r.dir, nil)
-	var p *Problem
 	if err := r.Keep(nil, titled("one"), morning); !errors.As(err, &p) {
 		t.Error(err)
 	}
@@ -363,7 +362,7 @@ func TestAReadOnlyStateFolder(t *testing.T) {
 		os.Remove(f.Name())
 		return // a superuser may write anywhere; the injected failures hold the same
 	}
-	if err := r.Keep(nil, titled("two"), morning); err == nil || !strings.Contains(err.Error(), "no permission to write in "+r.dir) {
+	if err := r.Keep(nil, titled("two"), morning); !fails(err, Keeping, MayNotWrite) {
 		t.Error(err)
 	}
 	if _, err := NewRecovery(r.dir); err == nil {

@@ -3,7 +3,6 @@ package library
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -27,7 +26,7 @@ type Options struct {
 // *Problem; the file on disk is then as it was.
 func (d *Document) Save(f scenario.File, o Options) error {
 	if d.Path == "" {
-		return &Problem{Path: "new document", Wrong: "it has no name yet", Remedy: "save it under a name"}
+		return &Problem{Cause: NoName, Doing: Saving}
 	}
 	o.Force = o.Force || d.forced
 	return d.save(d.Path, f, o, func(now stamp) error {
@@ -44,7 +43,7 @@ func (d *Document) Save(f scenario.File, o Options) error {
 func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
 	full, err := filepath.Abs(path)
 	if err != nil {
-		return problem("saved", path, err)
+		return problem(Saving, path, err)
 	}
 	if full == d.Path {
 		return d.Save(f, o)
@@ -61,12 +60,11 @@ func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
 func (d *Document) save(path string, f scenario.File, o Options, allowed func(now stamp) error) error {
 	data, inPlace := scenario.Update(d.text, f)
 	if len(data) > MaxBytes {
-		return &Problem{Path: path, Wrong: fmt.Sprintf("saved, the file would be larger than %d MiB and could not be opened again", MaxBytes>>20),
-			Remedy: "move some scenarios to another file"}
+		return &Problem{Cause: WouldBeTooLarge, Doing: Saving, Path: path}
 	}
 	target, err := follow(path)
 	if err != nil {
-		return problem("saved", path, err)
+		return problem(Saving, path, err)
 	}
 	release, err := alone(d.on(), target)
 	if err != nil {
@@ -93,7 +91,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 		if errors.As(err, &changed) {
 			return err
 		}
-		return problem("saved", path, err)
+		return problem(Saving, path, err)
 	}
 	d.settle(path, f, data, info)
 	d.Rewritten, d.Parted = !inPlace, parted
@@ -137,17 +135,17 @@ func (d *Document) on() disk {
 
 // irreplaceable is the error where what is to be replaced cannot be read.
 func irreplaceable(path string, err error, o Options) error {
-	var large *largeFile
+	var why *Problem
+	large := errors.As(err, &why) && why.Cause == TooLarge
 	switch {
 	case errors.Is(err, fs.ErrPermission):
-		return &Problem{Path: path, Wrong: "there is no permission to read what is there now, so it cannot be kept as a .bak", Remedy: "save under another name", Err: err}
-	case !errors.As(err, &large):
-		return problem("saved", path, err)
+		return &Problem{Cause: BackupUnreadable, Doing: Saving, Path: path, Err: err}
+	case !large:
+		return problem(Saving, path, err)
 	case !o.Overwrite:
 		return &ChangedOutside{Path: path}
 	}
-	return &Problem{Path: path, Wrong: fmt.Sprintf("the file there now is larger than %d MiB, too large to keep as a .bak", MaxBytes>>20),
-		Remedy: "save under another name", Err: err}
+	return &Problem{Cause: BackupTooLarge, Doing: Saving, Path: path, Err: err}
 }
 
 // whatIsThere is the content that a save would replace, which may be none.

@@ -25,7 +25,7 @@ func alone(on disk, target string) (leave func(), err error) {
 		case !errors.Is(err, errBusy):
 			return func() {}, nil
 		case time.Since(began) > savingFor:
-			return nil, &Problem{Path: target, Wrong: "another program has been saving this file for a while", Remedy: "try again, or save under another name"}
+			return nil, &Problem{Cause: Busy, Doing: Saving, Path: target}
 		}
 	}
 }

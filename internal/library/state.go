@@ -46,7 +46,7 @@ func stateFolder(system, home string, env func(string) string) (string, error) {
 		}
 	}
 	if folder == "" {
-		return "", &Problem{Path: "state folder", Wrong: "this user has no home folder to keep unsaved work in", Remedy: "set HOME, and start again"}
+		return "", &Problem{Cause: NoHome, Doing: Keeping}
 	}
 	return folder, nil
 }

@@ -100,7 +100,7 @@ var keeps = map[string]struct {
 	"internal/desk/kit":     {[]string{"assets", "internal/palette"}, "a widget shows what it is given, whatever that is"},
 	"internal/desk/jobs":    {nil, "it does jobs, whatever they are"},
 	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/money", "internal/palette", "internal/scenario"}, "it is computed and drawn, not shown"},
-	"internal/desk/session": {[]string{"internal/desk/jobs", "internal/draft", "internal/library", "internal/scenario"}, "it is the work, not how it looks or what follows from it"},
+	"internal/desk/session": {[]string{"internal/desk/jobs", "internal/draft", "internal/library", "internal/scenario", "internal/words"}, "it is the work, not how it looks or what follows from it"},
 }
 
 // standardOnly are packages that import nothing but Go's own library.

@@ -73,3 +73,54 @@ var CommentsLost = Question{
 	Text: "The text of the file could not be changed in place, so it was written anew: comments and the order of its keys " +
 		"are gone from it. The file as it was stays beside it as .bak.",
 }
+
+// UnsavedChanges asks before work that is not saved is left; Yes saves it.
+func UnsavedChanges(work string) Question {
+	return Question{Title: "Save the changes?", Text: "The changes to " + work + " are not saved.", Yes: Save}
+}
+
+// Replies and titles of questions about files.
+const (
+	Save    = "Save"
+	SaveAs  = "Save as"
+	Discard = "Discard"
+	Cancel  = "Cancel"
+	Close   = "Close"
+)
+
+// NoScenarioIn says that a file is sound but empty.
+func NoScenarioIn(path string) string { return path + " holds no scenario." }
+
+// NoFileYet is the name of work that is in no file.
+const NoFileYet = "not in a file yet"
+
+// WorkState is the line under the scenario's name: whether the work is saved, and the
+// currency it is told in. inFile says whether it has a file of its own.
+func WorkState(unsaved, inFile bool, home string) string {
+	state := "saved"
+	switch {
+	case unsaved:
+		state = "● unsaved"
+	case !inFile:
+		state = "demo"
+	}
+	return state + " · all in " + home
+}
+
+// The question where to write.
+const (
+	FieldFile       = "File"
+	LinkOtherFolder = "Choose another folder…"
+	TypeFileName    = "Type a file name."
+	PathIsFolder    = "This is a folder; add a file name."
+)
+
+// NameMustEnd says how a file's name may end.
+func NameMustEnd(endings []string) string {
+	return "The name must end in " + listed(endings, "or") + "."
+}
+
+// NoSuchFolder says that a file cannot be in a folder.
+func NoSuchFolder(folder string) string {
+	return "There is no folder " + folder + "; choose one that exists."
+}

@@ -3,5 +3,28 @@ package words
 // The steps that can be taken back, as the menu names them after Undo and Redo. A change
 // of one field has the field's own name.
 const (
-	StepTurnRate = "turning a rate round"
+	StepAddEquipment    = "adding equipment"
+	StepRemoveEquipment = "removing equipment"
+	StepRemoveRate      = "removing an exchange rate"
+	StepTurnRate        = "turning an exchange rate round"
+	StepAddProcess      = "adding a way of developing"
+	StepRange           = "a range"
+	StepUsualRange      = "going back to the usual range"
+	StepCompareWith     = "what the others are compared with"
+	StepMove            = "the order of the ways to buy"
+	StepOrder           = "how much is ordered at once"
+	StepNewScenario     = "a new scenario"
+	StepRename          = "the name of the scenario"
 )
+
+// StepAdd is adding something by its name.
+func StepAdd(name string) string { return "adding " + name }
+
+// StepRemove is taking it away.
+func StepRemove(name string) string { return "removing " + name }
+
+// StepDuplicate is making another like it.
+func StepDuplicate(name string) string { return "duplicating " + name }
+
+// StepDelete is taking a whole scenario away.
+func StepDelete(name string) string { return "deleting " + name }

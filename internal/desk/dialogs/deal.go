@@ -35,29 +35,29 @@ type dealPanel struct {
 
 // The numbers of the panel, in reading order.
 const (
-	DealPrice     = "Price asked"
-	dealPostage   = "Postage"
-	DealRolls     = "Rolls"
-	dealLength    = "Length"
-	dealExposures = "Exposures in each"
-	DealBad       = "Expected bad"
-	dealSaving    = "To save a roll"
+	DealPrice     = words.DealPrice
+	dealPostage   = words.DealPostage
+	DealRolls     = words.DealRolls
+	dealLength    = words.DealLength
+	dealExposures = words.DealExposures
+	DealBad       = words.DealBad
+	dealSaving    = words.DealSaving
 )
 
 // AskDeal opens the panel.
 func (a *Asker) AskDeal() {
 	s := a.host.Session().Current()
 	p := &dealPanel{a: a, boxes: map[string]*kit.TextBox{}, rows: map[string]*kit.Row{}, offer: scenario.NewOffer(&s, scenario.KindBoxed)}
-	p.offer.Name = scenario.FreeOfferName(&s, "Somebody's offer")
-	p.kind = kit.NewPicker([]kit.Option{{Value: string(scenario.KindBoxed), Label: "boxed rolls"}, {Value: string(scenario.KindReel), Label: "a reel"}}, func(string) { p.reshape() })
+	p.offer.Name = scenario.FreeOfferName(&s, words.DealName)
+	p.kind = kit.NewPicker(form.Options(words.Kinds()), func(string) { p.reshape() })
 	p.kind.Set(string(scenario.KindBoxed))
 	p.money = kit.NewPicker(form.AllCurrencies, func(string) { p.ask() })
 	p.money.Plain, p.money.First = true, form.CurrenciesOf(&s)
 	p.money.Set(s.Home)
 	begin := map[string]string{DealPrice: "10", dealPostage: "0", DealRolls: "1", dealLength: "100", dealExposures: fmt.Sprint(s.RollExposures), DealBad: "0", dealSaving: fmt.Sprint(compare.CeilingPercent)}
-	units := map[string]string{dealLength: "ft", DealBad: "%", dealSaving: "%"}
+	units := map[string]string{dealLength: string(scenario.Feet), DealBad: "%", dealSaving: "%"}
 	width := kit.LabelWidth + 320*kit.TextFactor
-	body := kit.NewStack(width, 0, kit.NewRow("Somebody offers", p.kind, kit.WideWidth, ""))
+	body := kit.NewStack(width, 0, kit.NewRow(words.DealKind, p.kind, kit.WideWidth, ""))
 	for _, name := range []string{DealPrice, dealPostage, DealRolls, dealLength, dealExposures, DealBad, dealSaving} {
 		box := kit.NewTextBox(true)
 		box.Set(begin[name])
@@ -74,8 +74,8 @@ func (a *Asker) AskDeal() {
 	body.Add(p.verdict)
 	body.Add(p.says)
 	p.reshape()
-	p.dialog = a.on.Ask("Is it a deal?", kit.AtWidth(width, body), p.boxes[DealPrice].Entry,
-		kit.Reply{Label: "Close"}, kit.Reply{Label: "Keep as a way to buy", Do: p.take, Stay: true})
+	p.dialog = a.on.Ask(words.DealTitle, kit.AtWidth(width, body), p.boxes[DealPrice].Entry,
+		kit.Reply{Label: words.Close}, kit.Reply{Label: words.DealKeep, Do: p.take, Stay: true})
 }
 
 // reshape shows the fields of the kind.
@@ -120,7 +120,7 @@ func (p *dealPanel) ask() {
 		}
 		if whole := name == DealRolls || name == dealExposures; whole && !v.IsInteger() {
 			p.boxes[name].SetFaulty(true)
-			p.rows[name].Complain("a whole number, such as 5")
+			p.rows[name].Complain(words.TypeWhole)
 			good = false
 			return
 		}

@@ -21,23 +21,23 @@ type ExportChoice struct {
 
 // exportNames are what the figures are called in a file's name.
 var exportNames = map[int]string{
-	answer.Cost: "cost per roll", answer.Spend: "the year's spend", answer.Flip: "what changes it",
-	answer.Swings: "how far it swings", answer.Sizes: "order size",
+	answer.Cost: words.ChartCost, answer.Spend: words.ChartSpend, answer.Flip: words.ChartFlip,
+	answer.Swings: words.ChartSwings, answer.Sizes: words.ChartSizes,
 }
 
 // AskExport asks where to write a chart, and how.
 func (a *Asker) AskExport(fig int) {
 	choice := &ExportChoice{Figure: fig, Theme: kit.Palette().Name, Scale: "2"}
-	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: "paper"}, {Value: palette.Safelight.Name, Label: "safelight"}}, func(v string) { choice.Theme = v })
+	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: words.ColoursPaper}, {Value: palette.Safelight.Name, Label: words.ColoursSafelight}}, func(v string) { choice.Theme = v })
 	theme.Set(choice.Theme)
 	scale := kit.NewPicker([]kit.Option{{Value: "1", Label: "1×"}, {Value: "2", Label: "2×"}, {Value: "3", Label: "3×"}}, func(v string) { choice.Scale = v })
 	scale.Set(choice.Scale)
 	name := exportNames[fig]
 	a.AskPath(PathQuestion{
-		Title: "Export " + name, Confirm: "Export",
+		Title: words.ExportOf(name), Confirm: words.Export,
 		Path:    filepath.Join(a.host.Folder(), FileSafe(a.host.Session().Current().Name+", "+name)+".png"),
 		Endings: []string{".png", ".svg", ".pdf"},
-		extra:   []*kit.Row{kit.NewRow("Colours", theme, kit.WideWidth, ""), kit.NewRow("Size of a PNG", scale, kit.NumberWidth, "")},
+		extra:   []*kit.Row{kit.NewRow(words.ExportColours, theme, kit.WideWidth, ""), kit.NewRow(words.ExportScale, scale, kit.NumberWidth, "")},
 		Then:    func(path string) { a.Export(path, *choice) },
 	})
 }
@@ -64,7 +64,7 @@ func (a *Asker) Export(path string, choice ExportChoice) {
 	a.work.Do(func() func() {
 		data, err := e.Draw()
 		if err != nil {
-			return func() { a.on.Report(words.NotExported, err) }
+			return func() { a.on.Tell(words.NotExported, words.Failure(err)) }
 		}
 		return a.exporting(path, data, library.Options{})
 	})
@@ -82,7 +82,7 @@ func (a *Asker) exporting(path string, data []byte, o library.Options) (then fun
 				a.work.Do(func() func() { return a.exporting(path, data, library.Options{Force: true}) })
 			})
 		case err != nil:
-			a.on.Report(words.NotExported, err)
+			a.on.Tell(words.NotExported, words.Failure(err))
 		default:
 			a.host.Announce(words.Exported(path, parted))
 		}

@@ -30,8 +30,8 @@ func (a *Asker) AskPath(q PathQuestion) {
 	box := kit.NewTextBox(false)
 	box.Set(q.Path)
 	why := complaint()
-	fileRow := kit.NewRow("File", box, 380*kit.TextFactor, "")
-	browse := kit.NewLink("Choose another folder…", func() {
+	fileRow := kit.NewRow(words.FieldFile, box, 380*kit.TextFactor, "")
+	browse := kit.NewLink(words.LinkOtherFolder, func() {
 		chooser := dialog.NewFolderOpen(func(folder fyne.ListableURI, err error) {
 			if err == nil && folder != nil {
 				box.Set(filepath.Join(folder.Path(), filepath.Base(box.Entry.Text)))
@@ -63,14 +63,14 @@ func (a *Asker) AskPath(q PathQuestion) {
 	box.Entry.OnSubmitted = func(string) { try() }
 	box.Entry.Escape = func() { top.Leave() }
 	top = a.on.Ask(q.Title, kit.AtWidth(width, body), box.Entry,
-		kit.Reply{Label: "Cancel"}, kit.Reply{Label: q.Confirm, Do: try, Stay: true})
+		kit.Reply{Label: words.Cancel}, kit.Reply{Label: q.Confirm, Do: try, Stay: true})
 }
 
 // finish makes a path whole, or says what is wrong with it.
 func finish(text string, endings []string) (path, wrong string) {
 	text = strings.TrimSpace(text)
 	if text == "" {
-		return "", "Type a file name."
+		return "", words.TypeFileName
 	}
 	if rest, ok := strings.CutPrefix(text, "~"+string(filepath.Separator)); ok {
 		if home, err := os.UserHomeDir(); err == nil {
@@ -82,17 +82,17 @@ func finish(text string, endings []string) (path, wrong string) {
 	case ending == "":
 		text += endings[0]
 	case !slices.Contains(endings, ending):
-		return "", "The name must end in " + strings.Join(endings, ", ") + "."
+		return "", words.NameMustEnd(endings)
 	}
 	abs, err := filepath.Abs(text)
 	if err != nil {
-		return "", err.Error()
+		return "", words.Failure(err)
 	}
 	if s, err := os.Stat(abs); err == nil && s.IsDir() {
-		return "", "This is a folder; add a file name."
+		return "", words.PathIsFolder
 	}
 	if s, err := os.Stat(filepath.Dir(abs)); err != nil || !s.IsDir() {
-		return "", "There is no folder " + filepath.Dir(abs) + "; choose one that exists."
+		return "", words.NoSuchFolder(filepath.Dir(abs))
 	}
 	return abs, ""
 }

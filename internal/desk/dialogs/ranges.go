@@ -34,7 +34,7 @@ func (a *Asker) AskRange() {
 	show(options[0].Value)
 	why := complaint()
 	width := kit.LabelWidth + 300*kit.TextFactor
-	body := kit.NewStack(width, 6, kit.NewRow("Input", which, 280*kit.TextFactor, ""), kit.NewRow("From", low, kit.NumberWidth, ""), kit.NewRow("to", high, kit.NumberWidth, ""), why)
+	body := kit.NewStack(width, 6, kit.NewRow(words.RangeInput, which, 280*kit.TextFactor, ""), kit.NewRow(words.RangeFrom, low, kit.NumberWidth, ""), kit.NewRow(words.RangeTo, high, kit.NumberWidth, ""), why)
 	var q *kit.Dialog
 	set := func() {
 		if wrong := a.SetRange(compare.Input(which.Value), low.Entry.Text, high.Entry.Text); wrong != "" {
@@ -50,8 +50,8 @@ func (a *Asker) AskRange() {
 		box.Entry.OnSubmitted = func(string) { set() }
 		box.Entry.Escape = func() { q.Leave() }
 	}
-	q = a.on.Ask("How far an input swings", kit.AtWidth(width, body), low.Entry,
-		kit.Reply{Label: "Cancel"}, kit.Reply{Label: "As usual", Do: usual}, kit.Reply{Label: "Set", Do: set, Stay: true})
+	q = a.on.Ask(words.RangeTitle, kit.AtWidth(width, body), low.Entry,
+		kit.Reply{Label: words.Cancel}, kit.Reply{Label: words.RangeUsual, Do: usual}, kit.Reply{Label: words.RangeSet, Do: set, Stay: true})
 }
 
 // placesOf is how many decimals tell an input's swing.

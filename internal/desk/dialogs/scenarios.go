@@ -5,6 +5,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // NewScenario asks for a name and a home currency, and begins from nothing.
@@ -14,7 +15,7 @@ func (a *Asker) NewScenario() {
 	home := kit.NewPicker(form.AllCurrencies, nil)
 	home.First = form.CurrenciesOf(&s)
 	home.Set(s.Home)
-	a.askName("A new scenario", "Make", now.FreeName("New scenario"), []*kit.Row{kit.NewRow("Home currency", home, kit.NumberWidth, "")},
+	a.askName(words.NewScenarioTitle, words.NewScenarioMake, now.FreeName(words.NewScenarioName), []*kit.Row{kit.NewRow(words.NewScenarioHome, home, kit.NumberWidth, "")},
 		func(name string) {
 			s := scenario.New(name, home.Value, scenario.Month{Year: today.Year, Month: today.Month})
 			if now.IsUntouchedDemo() { // nobody wants the demo in a file of their own
@@ -23,14 +24,14 @@ func (a *Asker) NewScenario() {
 				a.host.Take(alone)
 				return
 			}
-			a.host.Change(func(now *session.Session) { now.Add("a new scenario", s) })
+			a.host.Change(func(now *session.Session) { now.Add(words.StepNewScenario, s) })
 		})
 }
 
 // DeleteScenario takes the scenario in the window away; it can be undone.
 func (a *Asker) DeleteScenario() {
 	if a.host.Session().IsLast() {
-		a.on.Tell("The last scenario stays", "A file needs one scenario. Make another first.")
+		a.on.Tell(words.LastScenario, words.LastScenarioWhy)
 		return
 	}
 	a.host.Change((*session.Session).Remove)
@@ -39,7 +40,7 @@ func (a *Asker) DeleteScenario() {
 // RenameScenario asks for another name.
 func (a *Asker) RenameScenario() {
 	was := a.host.Session().Current().Name
-	a.askName("Name of the scenario", "Rename", was, nil, func(name string) {
+	a.askName(words.RenameTitle, words.Rename, was, nil, func(name string) {
 		a.host.Change(func(s *session.Session) { s.Rename(name) })
 	})
 }
@@ -50,7 +51,7 @@ func (a *Asker) askName(title, yes, name string, more []*kit.Row, then func(name
 	box.Set(name)
 	why := complaint()
 	width := kit.LabelWidth + 300*kit.TextFactor
-	body := kit.NewStack(width, 6, kit.NewRow("Name", box, 290*kit.TextFactor, ""))
+	body := kit.NewStack(width, 6, kit.NewRow(words.FieldAsked, box, 290*kit.TextFactor, ""))
 	for _, r := range more {
 		body.Add(r)
 	}
@@ -67,5 +68,5 @@ func (a *Asker) askName(title, yes, name string, more []*kit.Row, then func(name
 	box.Entry.OnSubmitted = func(string) { try() }
 	box.Entry.Escape = func() { q.Leave() }
 	q = a.on.Ask(title, kit.AtWidth(width, body), box.Entry,
-		kit.Reply{Label: "Cancel"}, kit.Reply{Label: yes, Do: try, Stay: true})
+		kit.Reply{Label: words.Cancel}, kit.Reply{Label: yes, Do: try, Stay: true})
 }

@@ -40,7 +40,7 @@ func (b forms) processGroup(i int, d scenario.Developing) group {
 	way = way.then(func(s *scenario.Scenario) { scenario.SetWay(at(s), at(s).Way) })
 	g := group{heading: d.Name, fields: []*Field{
 		b.text(followName(i, name)),
-		b.choice(kit.WideWidth, options(words.WaysToDevelop()), way),
+		b.choice(kit.WideWidth, Options(words.WaysToDevelop()), way),
 	}}
 	if d.Way == scenario.Lab {
 		g.fields = append(g.fields, b.number(dec("price", func(d *scenario.Developing) *scenario.Decimal { return &d.Price })))

@@ -40,8 +40,8 @@ func (b forms) does(do func(*session.Session)) func() {
 	return func() { b.e.Change(do) }
 }
 
-// options are choices with their words.
-func options(list []words.Choice) (out []kit.Option) {
+// Options are choices with their words.
+func Options(list []words.Choice) (out []kit.Option) {
 	for _, c := range list {
 		out = append(out, kit.Option{Value: c.Value, Label: c.Label})
 	}

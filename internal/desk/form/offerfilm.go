@@ -30,7 +30,7 @@ func (b forms) filmGroup(s *scenario.Scenario, of offerBindings) group {
 	exposures := of.count("reel.exposures", func(o *scenario.Offer) *int { return &o.Reel.Exposures })
 	spoiled := of.decimal("reel.spoiled_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.Reel.SpoiledPercent })
 	g.fields = []*Field{
-		b.number(length).withUnit(b.e, options(words.LengthUnits()), unit).
+		b.number(length).withUnit(b.e, Options(words.LengthUnits()), unit).
 			taking(takesLengthUnit(func(s *scenario.Scenario) *scenario.LengthUnit { return &of.at(s).Reel.LengthUnit })),
 		b.number(exposures),
 		b.number(spoiled).taking(takesShare),
@@ -49,7 +49,7 @@ func (b forms) cutGroup(of offerBindings) group {
 	short := of.count("reel.short_roll_from", func(o *scenario.Offer) *int { return &o.Reel.ShortRollFrom })
 	remjet := of.flag("reel.remjet", func(o *scenario.Offer) *bool { return &o.Reel.Remjet })
 	return group{heading: words.GroupCutting, fold: words.FoldCutting, fields: []*Field{
-		b.choice(kit.WideWidth, options(words.Pitches()), pitch),
+		b.choice(kit.WideWidth, Options(words.Pitches()), pitch),
 		mm("leader_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.LeaderMM }),
 		mm("trailer_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.TrailerMM }),
 		mm("fogged_mm", func(r *scenario.Reel) *scenario.Decimal { return &r.FoggedMM }),

@@ -123,7 +123,7 @@ func (b forms) homeGroup(s *scenario.Scenario, of offerBindings) group {
 	g := group{heading: words.GroupHome}
 	g.fields = append(g.fields, b.quoteFields(s, of.code(s))...)
 	choice := choices(of.key("import"), func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
-	g.fields = append(g.fields, b.choice(kit.WideWidth, options(words.Imports()), choice))
+	g.fields = append(g.fields, b.choice(kit.WideWidth, Options(words.Imports()), choice))
 	if of.code(s) != s.Home {
 		g.fields = append(g.fields, b.number(of.decimal("card_fee_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })))
 	}
@@ -145,7 +145,7 @@ func (b forms) furtherGroup(of offerBindings) group {
 	return group{heading: words.GroupOffer, fold: words.FoldOffer, fields: []*Field{
 		b.text(b.rename(of)),
 		b.text(texts(of.key("seller"), func(s *scenario.Scenario) *string { return &of.at(s).Seller })),
-		b.choice(kit.WideWidth, options(words.Kinds()), of.kind()),
+		b.choice(kit.WideWidth, Options(words.Kinds()), of.kind()),
 		b.number(of.decimal("sales_tax_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.SalesTaxPercent })),
 		b.flag(of.flag("sales_tax_on_shipping", func(o *scenario.Offer) *bool { return &o.SalesTaxOnShipping })),
 		b.number(of.maybe("free_shipping_from", func(o *scenario.Offer) *scenario.Maybe { return &o.FreeShippingFrom })),

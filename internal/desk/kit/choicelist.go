@@ -90,9 +90,9 @@ func (l *choiceList) narrow(typed string) {
 func (l *choiceList) hintText() string {
 	switch {
 	case len(l.fitting) == 0:
-		return l.typed + "  – nothing begins so"
+		return l.typed + "  – " + Labels.FindNone
 	case l.typed == "":
-		return "type to find one"
+		return Labels.FindOne
 	}
 	return l.typed
 }
@@ -174,7 +174,7 @@ func (l *choiceList) takeMarked() {
 
 // width is what the longest option needs.
 func (l *choiceList) width() float32 {
-	w := Measure("type to find one", SizeSmall, false) + 2*choiceEdge()
+	w := Measure(Labels.FindOne, SizeSmall, false) + 2*choiceEdge()
 	for _, r := range l.rows {
 		w = max(w, r.width())
 	}

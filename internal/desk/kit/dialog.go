@@ -84,15 +84,14 @@ func (d *Dialogs) Escape(e *fyne.KeyEvent) {
 }
 
 // Tell shows a text that is read and closed.
-func (d *Dialogs) Tell(title, text string) { d.Ask(title, pageOf(text), nil, Reply{Label: "Close"}) }
+func (d *Dialogs) Tell(title, text string) {
+	d.Ask(title, pageOf(text), nil, Reply{Label: Labels.Close})
+}
 
 // Confirm asks before something that cannot be taken back.
 func (d *Dialogs) Confirm(title, text, yes string, then func()) {
-	d.Ask(title, Paragraphs(text, 420*TextFactor), nil, Reply{Label: "Cancel"}, Reply{Label: yes, Do: then})
+	d.Ask(title, Paragraphs(text, 420*TextFactor), nil, Reply{Label: Labels.Cancel}, Reply{Label: yes, Do: then})
 }
-
-// Report says that something failed, plainly.
-func (d *Dialogs) Report(title string, err error) { d.Tell(title, err.Error()) }
 
 // eachPicker visits the choices below o.
 func eachPicker(o fyne.CanvasObject, visit func(*Picker)) {

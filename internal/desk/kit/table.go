@@ -27,7 +27,7 @@ const tableRow float32 = 24
 // NewTable is an empty table; copied is given it as text.
 func NewTable(copied func(text string)) *Table {
 	t := &Table{title: NewText(SizeText).AtMost(1)}
-	t.copy = NewLink("Copy", func() { copied(t.plain()) })
+	t.copy = NewLink(Labels.Copy, func() { copied(t.plain()) })
 	t.ExtendBaseWidget(t)
 	return t
 }

@@ -6,6 +6,7 @@ import (
 	"reelworth/internal/desk/jobs"
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
+	"reelworth/internal/words"
 )
 
 // keepEvery is how long unsaved work may be younger than what is kept of it, and
@@ -17,9 +18,9 @@ const (
 
 // Teller hears what the keeper has to say.
 type Teller interface {
-	Warn(text string)               // stays true until the next; "" ends it
-	Announce(text string)           // once
-	Report(title string, err error) // something failed
+	Warn(text string)         // stays true until the next; "" ends it
+	Announce(text string)     // once
+	Report(title, why string) // something failed
 }
 
 // Keeper keeps unsaved work where it outlives a crash, and notices who else works on the
@@ -55,7 +56,7 @@ func (k *Keeper) Begin(dir string) bool {
 	k.dir = dir
 	r, err := library.NewRecovery(dir)
 	if err != nil {
-		k.teller.Warn("Unsaved work would not outlive a crash: " + err.Error())
+		k.teller.Warn(words.NoRecovery(err))
 		return false
 	}
 	k.recovery = r
@@ -87,7 +88,7 @@ func (k *Keeper) KeepNow() {
 		err := r.Keep(doc, file, at)
 		return func() {
 			if err != nil {
-				k.teller.Announce("Unsaved work is not kept: " + err.Error())
+				k.teller.Announce(words.NotKept(err))
 			}
 			k.Keep() // what was typed meanwhile
 		}
@@ -105,7 +106,7 @@ func (k *Keeper) Drop() {
 			err := r.Drop()
 			return func() {
 				if err != nil {
-					k.teller.Report("Old unsaved work stays", err)
+					k.teller.Report(words.OldWorkStays, words.Failure(err))
 				}
 			}
 		})
@@ -122,7 +123,7 @@ func (k *Keeper) Adopt(l library.Leftover, s *Session) {
 		}
 		return func() {
 			if err != nil {
-				k.teller.Report("The recovery file stays", err)
+				k.teller.Report(words.RecoveryStays, words.Failure(err))
 			}
 		}
 	})
@@ -144,7 +145,7 @@ func (k *Keeper) Leftovers(describe func(library.Leftover) string, then func([]l
 		}
 		return func() {
 			if err != nil {
-				k.teller.Report("Unsaved work of an earlier window cannot be read", err)
+				k.teller.Report(words.RecoveryUnread, words.Failure(err))
 			}
 			then(left, texts)
 		}
@@ -182,10 +183,10 @@ func (k *Keeper) Look() {
 	k.in.Do(func() func() {
 		text := ""
 		if claim != nil && len(claim.Others()) > 0 {
-			text = "Another window has this file open: the last one to save asks before it overwrites."
+			text = words.OpenElsewhere
 		}
 		if doc != nil && doc.Changed() {
-			text = "Another program changed this file: saving asks before it overwrites."
+			text = words.ChangedElsewhere
 		}
 		return func() {
 			if k.saving() || doc != k.work().Doc {

@@ -4,31 +4,32 @@ import (
 	"slices"
 
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // EquipmentList is a list of equipment in a scenario: of loading, or of a process.
 type EquipmentList func(*scenario.Scenario) *[]scenario.Equipment
 
 func (s *Session) AddEquipment(list EquipmentList) {
-	s.Alter("adding equipment", func(s *scenario.Scenario) {
+	s.Alter(words.StepAddEquipment, func(s *scenario.Scenario) {
 		l := list(s)
 		*l = append(*l, scenario.NewEquipment())
 	})
 }
 
 func (s *Session) RemoveEquipment(list EquipmentList, i int) {
-	s.Alter("removing equipment", func(s *scenario.Scenario) {
+	s.Alter(words.StepRemoveEquipment, func(s *scenario.Scenario) {
 		l := list(s)
 		*l = slices.Delete(*l, i, i+1)
 	})
 }
 
 func (s *Session) RemoveQuote(i int) {
-	s.Alter("removing a quote", func(s *scenario.Scenario) { s.Rates = slices.Delete(s.Rates, i, i+1) })
+	s.Alter(words.StepRemoveRate, func(s *scenario.Scenario) { s.Rates = slices.Delete(s.Rates, i, i+1) })
 }
 
 func (s *Session) AddProcess(way scenario.Way) {
-	s.Alter("adding a process", func(s *scenario.Scenario) {
+	s.Alter(words.StepAddProcess, func(s *scenario.Scenario) {
 		s.Developing = append(s.Developing, scenario.NewProcess(s, way))
 	})
 }
@@ -36,7 +37,7 @@ func (s *Session) AddProcess(way scenario.Way) {
 // RemoveProcess takes a process away; the offers that name it count none.
 func (s *Session) RemoveProcess(i int) {
 	gone := s.Current().Developing[i].Name
-	s.Alter("removing "+gone, func(s *scenario.Scenario) {
+	s.Alter(words.StepRemove(gone), func(s *scenario.Scenario) {
 		s.Developing = slices.Delete(s.Developing, i, i+1)
 		for j := range s.Offers {
 			if s.Offers[j].Developing == gone {
@@ -57,12 +58,12 @@ func (s *Session) WithRange(r scenario.Range) scenario.Scenario {
 // SetRange keeps how far an input swings.
 func (s *Session) SetRange(r scenario.Range) {
 	next := s.WithRange(r)
-	s.Alter("range", func(s *scenario.Scenario) { *s = next })
+	s.Alter(words.StepRange, func(s *scenario.Scenario) { *s = next })
 }
 
 // UsualRange forgets it.
 func (s *Session) UsualRange(input scenario.Input) {
-	s.Alter("usual range", func(s *scenario.Scenario) { dropRange(s, input) })
+	s.Alter(words.StepUsualRange, func(s *scenario.Scenario) { dropRange(s, input) })
 }
 
 func dropRange(s *scenario.Scenario, input scenario.Input) {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Alter makes a change that is a step of its own.
@@ -32,7 +33,7 @@ func (s *Session) AddOffer(kind scenario.Kind) {
 // TakeOffer adds an offer at the end and chooses it.
 func (s *Session) TakeOffer(o scenario.Offer) {
 	s.Chosen = Selection{TopicOffer, len(s.Current().Offers)}
-	s.Alter("adding "+o.Name, func(s *scenario.Scenario) {
+	s.Alter(words.StepAdd(o.Name), func(s *scenario.Scenario) {
 		s.Offers = append(s.Offers, o)
 		if len(s.Offers) == 1 {
 			s.Baseline = o.Name
@@ -47,7 +48,7 @@ func (s *Session) RemoveOffer() {
 		return
 	}
 	gone := offers[i].Name
-	s.Alter("removing "+gone, func(s *scenario.Scenario) {
+	s.Alter(words.StepRemove(gone), func(s *scenario.Scenario) {
 		s.Offers = slices.Delete(s.Offers, i, i+1)
 		if s.Baseline == gone {
 			s.Baseline = s.Offers[0].Name
@@ -58,7 +59,7 @@ func (s *Session) RemoveOffer() {
 // CompareWith makes the chosen offer the one the others are compared with.
 func (s *Session) CompareWith() {
 	if name := s.ChosenOffer(); s.Current().Baseline != name {
-		s.Alter("what is compared with", func(s *scenario.Scenario) { s.Baseline = name })
+		s.Alter(words.StepCompareWith, func(s *scenario.Scenario) { s.Baseline = name })
 	}
 }
 
@@ -67,7 +68,7 @@ func (s *Session) DuplicateOffer() {
 	i, now := s.Chosen.Offer, s.Current()
 	o := scenario.CopyOffer(&now, i)
 	s.Chosen.Offer = i + 1
-	s.Alter("duplicating "+now.Offers[i].Name, func(s *scenario.Scenario) {
+	s.Alter(words.StepDuplicate(now.Offers[i].Name), func(s *scenario.Scenario) {
 		s.Offers = slices.Insert(s.Offers, i+1, o)
 	})
 }
@@ -80,7 +81,7 @@ func (s *Session) MoveOffer(by int) {
 		return
 	}
 	s.Chosen.Offer = j
-	s.Alter("order of the ways to buy", func(s *scenario.Scenario) {
+	s.Alter(words.StepMove, func(s *scenario.Scenario) {
 		s.Offers[i], s.Offers[j] = s.Offers[j], s.Offers[i]
 	})
 }
@@ -90,6 +91,6 @@ func (s *Session) Order(offer string, units int) {
 	offers := s.Current().Offers
 	i := slices.IndexFunc(offers, func(o scenario.Offer) bool { return o.Name == offer })
 	if i >= 0 && offers[i].Units != units {
-		s.Alter("order", func(s *scenario.Scenario) { s.Offers[i].Units = units })
+		s.Alter(words.StepOrder, func(s *scenario.Scenario) { s.Offers[i].Units = units })
 	}
 }

@@ -2,6 +2,7 @@ package session
 
 import (
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Add puts a scenario behind the one that is looked at and turns to it.
@@ -14,9 +15,9 @@ func (s *Session) Add(name string, sc scenario.Scenario) {
 // FreeName is a name like the one given that no scenario of the file has.
 func (s *Session) FreeName(name string) string { return scenario.FreeName(s.Draft.File(), name) }
 
-func (s *Session) AddDemo() { s.Add("a new scenario", scenario.Demo().Scenarios[0]) }
+func (s *Session) AddDemo() { s.Add(words.StepNewScenario, scenario.Demo().Scenarios[0]) }
 
-func (s *Session) Duplicate() { s.Add("duplicating "+s.Current().Name, s.Current().Clone()) }
+func (s *Session) Duplicate() { s.Add(words.StepDuplicate(s.Current().Name), s.Current().Clone()) }
 
 // IsLast says whether the file has no other scenario.
 func (s *Session) IsLast() bool { return len(s.Draft.File().Scenarios) < 2 }
@@ -26,7 +27,7 @@ func (s *Session) Remove() {
 	if s.IsLast() {
 		return
 	}
-	s.Draft.Remove("deleting "+s.Current().Name, s.At)
+	s.Draft.Remove(words.StepDelete(s.Current().Name), s.At)
 	s.goTo(min(s.At, len(s.Draft.File().Scenarios)-1))
 }
 
@@ -40,6 +41,6 @@ func (s *Session) Step(by int) {
 // Rename gives the scenario that is looked at another name.
 func (s *Session) Rename(name string) {
 	if name != s.Current().Name {
-		s.Alter("name of the scenario", func(s *scenario.Scenario) { s.Name = name })
+		s.Alter(words.StepRename, func(s *scenario.Scenario) { s.Name = name })
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // Session is what is open and what of it is looked at. It knows no widgets.
@@ -108,11 +109,11 @@ func (s *Session) IsUntouchedDemo() bool {
 // NameTaken is why a scenario cannot have a name, "" when it can.
 func (s *Session) NameTaken(name string) string {
 	if strings.TrimSpace(name) == "" {
-		return "A scenario needs a name."
+		return words.ScenarioUnnamed
 	}
 	for i, n := range s.Names() {
 		if n == name && i != s.At {
-			return "Another scenario of this file has this name; choose another one."
+			return words.ScenarioNameTaken
 		}
 	}
 	return ""
@@ -130,7 +131,7 @@ func (s *Session) Names() []string {
 // FileName is the name of the file, or says that there is none.
 func (s *Session) FileName() string {
 	if s.Doc == nil || s.Doc.Path == "" {
-		return "not in a file yet"
+		return words.NoFileYet
 	}
 	return filepath.Base(s.Doc.Path)
 }
@@ -145,14 +146,7 @@ func (s *Session) Called() string {
 
 // State is the line under the scenario's name.
 func (s *Session) State(sc *scenario.Scenario) string {
-	state := "saved"
-	switch {
-	case s.Draft.Modified():
-		state = "● unsaved"
-	case s.Doc == nil:
-		state = "demo"
-	}
-	return state + " · all in " + sc.Home
+	return words.WorkState(s.Draft.Modified(), s.Doc != nil, sc.Home)
 }
 
 // BeginField marks the state that typing in a field starts from.

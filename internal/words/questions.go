@@ -1,0 +1,69 @@
+package words
+
+// A new scenario, and a scenario's name.
+const (
+	NewScenarioTitle = "A new scenario"
+	NewScenarioName  = "New scenario"
+	NewScenarioHome  = "Home currency"
+	NewScenarioMake  = "Make"
+
+	RenameTitle = "Name of the scenario"
+	Rename      = "Rename"
+	FieldAsked  = "Name"
+
+	LastScenario    = "The last scenario stays"
+	LastScenarioWhy = "A file needs one scenario. Make another first."
+
+	ScenarioUnnamed   = "A scenario needs a name."
+	ScenarioNameTaken = "Another scenario of this file has this name; choose another one."
+)
+
+// How far an input may go.
+const (
+	RangeTitle = "How far a figure may go"
+	RangeInput = "Figure"
+	RangeFrom  = "From"
+	RangeTo    = "to"
+	RangeUsual = "As usual"
+	RangeSet   = "Set"
+)
+
+// The quick question whether an offer is a deal.
+const (
+	DealTitle     = "Is it a deal?"
+	DealName      = "Somebody's offer"
+	DealKind      = "Somebody offers"
+	DealPrice     = "Price asked"
+	DealPostage   = "Postage"
+	DealRolls     = "Rolls"
+	DealLength    = "Length"
+	DealExposures = "Exposures in each"
+	DealBad       = "Expected bad"
+	DealSaving    = "Cheaper by at least"
+	DealKeep      = "Keep as a way to buy"
+)
+
+// The charts, as a file's name and the question where to write it call them.
+const (
+	ChartCost   = "cost per roll"
+	ChartSpend  = "the year's spend"
+	ChartFlip   = "what changes it"
+	ChartSwings = "how far it may go"
+	ChartSizes  = "order size"
+
+	Export           = "Export"
+	ExportColours    = "Colours"
+	ExportScale      = "Size of a PNG"
+	ColoursPaper     = "paper"
+	ColoursSafelight = "safelight"
+)
+
+// ExportOf is the title of the question where to write a chart.
+func ExportOf(chart string) string { return Export + " " + chart }
+
+// What widgets say of themselves.
+const (
+	CopyTable = "Copy"
+	FindOne   = "type to find one"
+	FindNone  = "nothing begins so"
+)

@@ -53,10 +53,14 @@ func cutSizes(ctx context.Context, t *terms, reel *scenario.Reel) (list []CutSiz
 	return list, ctx.Err()
 }
 
+// MostCutFor is the most exposures a best size may have beside a reel's own: what fits
+// everywhere, or its own where that is more.
+func MostCutFor(own int) int { return max(mostFitting, own) }
+
 // bestCut is the cheapest size that fits everywhere, or up to the reel's own where that is
 // more; of equals the nearest to the reel's own, then the longer. nil for none.
 func bestCut(list []CutSize, own int) (best *CutSize) {
-	most := max(mostFitting, own)
+	most := MostCutFor(own)
 	away := func(c *CutSize) int { return max(c.Exposures-own, own-c.Exposures) }
 	for i := range list {
 		c := &list[i]

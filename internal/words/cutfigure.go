@@ -50,13 +50,45 @@ func (k Cutting) Title() string {
 	case best == nil:
 		return "No other cut of a reel to compare"
 	case own == nil:
-		return fmt.Sprintf("Rolls of %d cost least: %s", best.Exposures, k.cost(best))
+		return fmt.Sprintf("%s of %d cost least: %s", k.rollsAmong(), best.Exposures, k.cost(best))
 	case k.IsOwn(best):
-		return fmt.Sprintf("Rolls of %d, as today, cost least: %s", best.Exposures, k.cost(best))
+		return fmt.Sprintf("%s of %d, as today, cost least: %s", k.rollsAmong(), best.Exposures, k.cost(best))
 	case own.TotalPerRoll.Sub(best.TotalPerRoll).Round(k.places()).IsZero():
 		return fmt.Sprintf("Rolls of %d and of %d, as today, cost about the same: %s", best.Exposures, own.Exposures, k.cost(best))
 	}
-	return fmt.Sprintf("Rolls of %d cost least: %s, of %d as today %s", best.Exposures, k.cost(best), own.Exposures, k.Roll(own))
+	return fmt.Sprintf("%s of %d cost least: %s, of %d as today %s", k.rollsAmong(), best.Exposures, k.amount(best.TotalPerRoll), own.Exposures, k.Roll(own))
+}
+
+// rollsAmong begins what is said of the cheapest: "Rolls", or "Up to 36 exposures, rolls"
+// where longer ones cost still less.
+func (k Cutting) rollsAmong() string {
+	if among := k.among(); among > 0 {
+		return fmt.Sprintf("Up to %s, rolls", k.exposures(among))
+	}
+	return "Rolls"
+}
+
+// among is up to how many exposures the cheapest is looked for, where one beyond costs less
+// still; 0 where none does.
+func (k Cutting) among() int {
+	best := k.best()
+	if best == nil {
+		return 0
+	}
+	for i := range k.sizes {
+		if k.sizes[i].TotalPerRoll.Less(best.TotalPerRoll) {
+			return compare.MostCutFor(k.own)
+		}
+	}
+	return 0
+}
+
+// least marks the cheapest: "costs least", "costs least up to 36".
+func (k Cutting) least() string {
+	if among := k.among(); among > 0 {
+		return fmt.Sprintf("%s up to %d", LeastCost, among)
+	}
+	return LeastCost
 }
 
 // cost is what a standard roll costs: "EUR 14.27 for 36 exposures".
@@ -114,27 +146,27 @@ func metresLeft(size *compare.CutSize) exact.Fraction {
 // Metres is the film that a size leaves over, for drawing.
 func (k Cutting) Metres(size *compare.CutSize) float64 { return metresLeft(size).Float() }
 
-// Marks are what sets a size apart: "costs least", "today", both, or neither.
+// Marks are what sets a size apart: "costs least up to 36", "today", both, or neither.
 func (k Cutting) Marks(size *compare.CutSize) string {
 	switch {
 	case size.Best && k.IsOwn(size):
-		return TodaysSize + ", " + LeastCost
+		return TodaysSize + ", " + k.least()
 	case size.Best:
-		return LeastCost
+		return k.least()
 	case k.IsOwn(size):
 		return TodaysSize
 	}
 	return ""
 }
 
-// Tag is what stands over a size that is set apart: "35 costs least: 14.27"; "" over the
+// Tag is what stands over a size that is set apart: "35 costs least up to 36: 14.27"; "" over the
 // others.
 func (k Cutting) Tag(size *compare.CutSize) string {
 	switch {
 	case size.Best && k.IsOwn(size):
-		return fmt.Sprintf("%d, %s, %s: %s", size.Exposures, TodaysSize, LeastCost, k.Roll(size))
+		return fmt.Sprintf("%d, %s, %s: %s", size.Exposures, TodaysSize, k.least(), k.Roll(size))
 	case size.Best:
-		return fmt.Sprintf("%d %s: %s", size.Exposures, LeastCost, k.Roll(size))
+		return fmt.Sprintf("%d %s: %s", size.Exposures, k.least(), k.Roll(size))
 	case k.IsOwn(size):
 		return fmt.Sprintf("%d %s: %s", size.Exposures, TodaysSize, k.Roll(size))
 	}

@@ -246,7 +246,7 @@ func (p pair) parts() string {
 	if !p.reel.CountsDeveloping {
 		return ""
 	}
-	film, dev := p.held.SavingFilm, p.held.SavingDeveloping
+	film, dev := p.filmPart(), p.held.SavingDeveloping
 	way := p.developingWay()
 	switch {
 	case film.IsZero() && dev.IsZero():
@@ -264,6 +264,19 @@ func (p pair) parts() string {
 		return fmt.Sprintf("loading yourself saves %s, %s costs %s more", p.bareWhole(film), way, p.bareWhole(dev.Neg()))
 	}
 	return fmt.Sprintf("%s saves %s, loading yourself costs %s more", way, p.bareWhole(dev), p.bareWhole(film.Neg()))
+}
+
+// filmPart is what of the saving comes from the film, such that in whole units it and the
+// part from developing add up to the saving said.
+func (p pair) filmPart() exact.Fraction {
+	film, dev, all := p.held.SavingFilm, p.held.SavingDeveloping, p.held.Saving
+	if p.tiny(film) || p.tiny(dev) || p.tiny(all) {
+		return film
+	}
+	if part := all.Round(0).Sub(dev.Round(0)); part.Sign() == film.Sign() {
+		return part
+	}
+	return film
 }
 
 // developingWay names what the reel's developing does otherwise than the boxed one's.
@@ -300,7 +313,7 @@ func (p pair) paid() string {
 // longRun says what would turn a boxed verdict, as far as one roll tells.
 func (p pair) longRun() string {
 	if p.held.SavingPerRoll.Sign() <= 0 {
-		return "Roll for roll, the reel is no cheaper either."
+		return fmt.Sprintf("Roll for roll, %s is no cheaper either.", p.called(p.reel))
 	}
 	turn := fmt.Sprintf("In the long run a roll from %s costs %s less", p.called(p.reel), p.amount(p.held.SavingPerRoll))
 	if r := p.held.PaybackRolls; r != nil && r.Sign() > 0 {

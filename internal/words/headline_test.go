@@ -19,7 +19,7 @@ func TestHeadline(t *testing.T) {
 		{"the reel saves, with rolls left over", func(c *compare.Comparison) {},
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"one roll left over, ahead from the first month", func(c *compare.Comparison) {
 			reelOf(c).Year.FilmLeftRolls = num("0.9")
 			c.Verdict.Pair.EvenMonth = 1
@@ -27,29 +27,29 @@ func TestHeadline(t *testing.T) {
 		},
 			"The reel saves EUR 211 in cash this year and leaves 1 roll over. It is ahead from the start.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 1 roll."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 1 roll."},
 		{"no roll left over, all equipment owned", func(c *compare.Comparison) {
 			reelOf(c).Year.FilmLeftRolls = num("0.4")
 			c.Verdict.Pair.PaybackExact, c.Verdict.Pair.PaybackRolls = ptr("0"), ptr("0")
 		},
 			"The reel saves EUR 211 in cash this year. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home."},
 		{"half a year", func(c *compare.Comparison) { c.Scenario.Months = 6 },
 			"The reel saves EUR 211 in cash in 6 months and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"five years name the year of the month", func(c *compare.Comparison) {
 			c.Scenario.Months = 60
 			c.Verdict.Pair.EvenMonth = 19
 		},
 			"The reel saves EUR 211 in cash in 5 years and leaves 9 rolls over. It is ahead from July 2028 on.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"cash saved is less than half a unit", func(c *compare.Comparison) { c.Verdict.Pair.SavingCash = num("0.31") },
 			"The reel saves EUR 0.31 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 0.31 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"developing at home costs more", func(c *compare.Comparison) {
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("400"), num("-40.37")
 		},
@@ -72,7 +72,7 @@ func TestHeadline(t *testing.T) {
 		{"two labs", func(c *compare.Comparison) { c.Scenario.Offers[1].Developing = "Other lab" },
 			"The reel saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing differently. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing differently. Equipment paid after 11 rolls."},
 		{"developing counted by neither", func(c *compare.Comparison) {
 			boxedOf(c).CountsDeveloping, reelOf(c).CountsDeveloping = false, false
 			c.Verdict.Pair.SavingFilm, c.Verdict.Pair.SavingDeveloping = num("359.63"), num("0")
@@ -84,7 +84,7 @@ func TestHeadline(t *testing.T) {
 		},
 			"100 ft saves EUR 211 in cash this year and leaves 9 rolls over. It is ahead from July on.",
 			"EUR 211 in cash",
-			"All counted, 100 ft costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, 100 ft costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 
 		{"boxed, in cash and all counted", func(c *compare.Comparison) {
 			c.Verdict = compare.Verdict{Kind: compare.VerdictBoxed, Reel: "100 ft", Boxed: "Shop roll", Pair: &compare.Against{
@@ -139,7 +139,7 @@ func TestHeadline(t *testing.T) {
 			c.Verdict.Pair.EvenMonth = 0
 		},
 			"The reel only pays if you shoot what is left: EUR 40 in cash more this year, 9 rolls over.", "EUR 40 in cash more",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 		{"the reel pays if what is left is sold", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictReelIfKept
 			c.Verdict.Pair.SavingCash = num("0")
@@ -147,7 +147,7 @@ func TestHeadline(t *testing.T) {
 		},
 			"The reel only pays if what is left gets used or sold: the same in cash this year, supplies and equipment worth EUR 55 over.",
 			"the same in cash",
-			"All counted, the reel costs EUR 360 less than the boxed rolls: 157 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
+			"All counted, the reel costs EUR 360 less than the boxed rolls: 158 of it by loading yourself, 202 by developing at home. Equipment paid after 11 rolls."},
 
 		{"unlike, the boxed rolls lack developing", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictUnlike

@@ -152,6 +152,9 @@ func (v volumes) title() string {
 		unit := choice(i == 0, rollsAYear, "")
 		switch {
 		case r.From == r.To:
+			if r.From == 1 {
+				unit = strings.Replace(unit, "rolls", "roll", 1)
+			}
 			parts = append(parts, fmt.Sprintf("%s at %d%s", who(i), r.From, unit))
 		case i == 0:
 			parts = append(parts, fmt.Sprintf("%s up to %d%s", who(i), r.To, unit))

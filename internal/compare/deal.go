@@ -2,6 +2,7 @@ package compare
 
 import (
 	"context"
+	"slices"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
@@ -11,25 +12,27 @@ import (
 // of it is expected to be bad.
 type Deal struct {
 	// Offer is the film as an offer of the scenario: kind, currency, price, shipping as
-	// the postage, what it holds. Its name is not looked at; with no developing it is
-	// developed as the baseline is.
+	// the postage, what it holds and how much of that will be spoiled. Its name is not
+	// looked at; with no developing it is developed as what it is compared with.
 	Offer scenario.Offer
-	// BadPercent of its exposures will be spoiled, from 0 to below 100, in place of the
-	// offer's own.
-	BadPercent scenario.Decimal
-	// SavingPercent is what it should save a roll, for the price ceiling.
+	// Other is what it is compared with; "" for the computed offer whose rolls cost least,
+	// among those that count developing if there are such.
+	Other string
+	// SavingPercent is what it should save a roll, for the verdict and the price ceiling.
 	SavingPercent exact.Fraction
 }
 
 // DealAnswer is what a deal comes to. With a Fault nothing else is filled in.
 type DealAnswer struct {
 	Fault      *Fault
+	Offer      scenario.Offer // as it was computed: kept so, a roll of it costs CostOfRoll
 	Landed     exact.Fraction
 	CostOfRoll exact.Fraction // in the long run, as Offer.PerRoll.Total
 	GoodRolls  exact.Fraction // standard rolls expected of one unit
-	Baseline   string         // "" where there is none to hold it against
+	Other      string         // what it is compared with; "" where there is nothing
 	Against    *Against       // nil likewise
 	Ceiling    *Ceiling       // likewise; nil as well where no price, or every price, saves as much
+	MostBad    *MostBad       // likewise; nil as well where a roll costs more with none of it bad
 	Verdict    DealVerdict
 }
 
@@ -38,7 +41,7 @@ type DealVerdict string
 
 // The verdicts on a deal, by what it costs a roll.
 const (
-	DealUnknown  DealVerdict = ""          // nothing to hold it against
+	DealUnknown  DealVerdict = ""          // nothing alike to compare it with
 	DealTake     DealVerdict = "take"      // saves at least the percent
 	DealCheaper  DealVerdict = "cheaper"   // saves, but less than the percent
 	DealNoSaving DealVerdict = "no-saving" // costs as much or more
@@ -47,13 +50,13 @@ const (
 // Weigh computes a deal within a compared scenario, which stays as it is.
 func Weigh(c *Comparison, d Deal) DealAnswer {
 	s := c.Scenario
-	baseline := c.Baseline()
-	o := d.offerIn(&s, baseline)
+	other := d.other(c)
+	o := d.offerIn(&s, other)
 	s.Offers = append(s.Offers[:len(s.Offers):len(s.Offers)], o)
 	g := newGatherer(&s, nil)
 	t, fault := g.terms(len(s.Offers) - 1)
 	if fault == nil {
-		fault = d.spoil(&t)
+		fault = believable(&o)
 	}
 	if fault != nil {
 		return DealAnswer{Fault: fault}
@@ -61,48 +64,73 @@ func Weigh(c *Comparison, d Deal) DealAnswer {
 	var offer Offer
 	cost(&offer, &t)
 	offer.Kind = o.Kind
-	a := DealAnswer{Landed: offer.Order.Landed, CostOfRoll: offer.PerRoll.Total, GoodRolls: t.standardRolls()}
-	if baseline == nil {
+	a := DealAnswer{Offer: o, Landed: offer.Order.Landed, CostOfRoll: offer.PerRoll.Total, GoodRolls: t.standardRolls()}
+	if other == nil {
 		return a
 	}
-	base, _ := g.terms(c.index(baseline))
-	a.Baseline = baseline.Name
-	a.Against = against(costed{&offer, &t}, costed{baseline, &base})
-	a.Ceiling, _ = ceiling(context.Background(), &t, &baseline.PerRoll, d.SavingPercent, o.Currency)
-	a.Verdict = d.verdict(a.Against)
+	held, _ := g.terms(c.index(other))
+	a.Other = other.Name
+	a.Against = against(costed{&offer, &t}, costed{other, &held})
+	a.Ceiling, _ = ceiling(context.Background(), &t, &other.PerRoll, d.SavingPercent, o.Currency)
+	a.MostBad = mostBad(&t, &offer.Order, other.PerRoll.Total)
+	if offer.CountsDeveloping == other.CountsDeveloping {
+		a.Verdict = d.verdict(a.Against)
+	}
 	return a
 }
 
+// other is the computed offer that a deal is compared with, nil for none.
+func (d Deal) other(c *Comparison) (best *Offer) {
+	if d.Other != "" {
+		if o := c.Find(d.Other); o != nil && o.Fault == nil {
+			return o
+		}
+		return nil
+	}
+	for i := range c.Offers {
+		o := &c.Offers[i]
+		switch {
+		case o.Fault != nil || d.Offer.Developing != "" && !o.CountsDeveloping:
+		case best == nil, o.CountsDeveloping && !best.CountsDeveloping,
+			o.CountsDeveloping == best.CountsDeveloping && o.PerRoll.Total.Less(best.PerRoll.Total):
+			best = o
+		}
+	}
+	return best
+}
+
 // offerIn is the film as an offer of the scenario.
-func (d Deal) offerIn(s *scenario.Scenario, baseline *Offer) scenario.Offer {
+func (d Deal) offerIn(s *scenario.Scenario, other *Offer) scenario.Offer {
 	o := d.Offer
 	o.Units = max(o.Units, 1)
-	if o.Developing == "" && baseline != nil {
-		for i := range s.Offers {
-			if s.Offers[i].Name == baseline.Name {
-				o.Developing = s.Offers[i].Developing
-				break
-			}
-		}
+	if o.Developing == "" && other != nil {
+		i := slices.IndexFunc(s.Offers, func(o scenario.Offer) bool { return o.Name == other.Name })
+		o.Developing = s.Offers[i].Developing
 	}
 	if o.Reel != nil {
 		reel := *o.Reel
-		reel.SpoiledPercent = scenario.Decimal{}
 		o.Reel = &reel
+	}
+	if o.Boxed != nil {
+		boxed := *o.Boxed
+		o.Boxed = &boxed
 	}
 	return o
 }
 
-// spoil takes what is expected to be bad off the yield. It is found after developing,
-// so that the cassettes stay.
-func (d Deal) spoil(t *terms) *Fault {
-	rule := scenario.InputSpoiledPercent.Rule()
-	if code, bound := rule.Broken(d.BadPercent); code != "" {
-		return found(FaultNoYield, "bad_percent", code,
-			scenario.Args{Number: d.BadPercent, Bound: *bound, Rule: rule, Wanted: scenario.ValueNumber})
+// believable refuses a share of bad film that cannot be, which a scenario's own checks
+// would find.
+func believable(o *scenario.Offer) *Fault {
+	percent, key := scenario.Decimal{}, ""
+	if o.Reel != nil {
+		percent, key = o.Reel.SpoiledPercent, "reel.spoiled_percent"
+	} else if o.Boxed != nil {
+		percent, key = o.Boxed.SpoiledPercent, "boxed.spoiled_percent"
 	}
-	bad := exact.FromDecimal(d.BadPercent)
-	t.yield.Good = t.yield.Good.Mul(exact.Int(100).Sub(bad).Percent())
+	rule := scenario.InputSpoiledPercent.Rule()
+	if code, bound := rule.Broken(percent); code != "" {
+		return found(FaultNoYield, key, code, scenario.Args{Number: percent, Bound: *bound, Rule: rule, Wanted: scenario.ValueNumber})
+	}
 	return nil
 }
 

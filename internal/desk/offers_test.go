@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -72,7 +73,7 @@ func TestIsItADeal(t *testing.T) {
 	h.Settle()
 	h.panel(t, dialogs.DealPrice).Entry.SetText("7.40")
 	h.Settle()
-	if text := h.dialogText(); !strings.Contains(text, "Worth it.") || !strings.Contains(text, "EUR\u00a017.30 a roll") {
+	if text := h.dialogText(); !strings.Contains(text, "Worth it.") || !strings.Contains(text, "EUR\u00a011.41 a roll") {
 		t.Error(text)
 	}
 	h.panel(t, dialogs.DealBad).Entry.SetText("5o")
@@ -94,8 +95,19 @@ func TestIsItADeal(t *testing.T) {
 	h.Settle()
 	h.panel(t, dialogs.DealPrice).Entry.SetText("7.40")
 	h.Settle()
+	h.panel(t, dialogs.DealRolls).Entry.SetText("4")
+	h.panel(t, dialogs.DealBad).Entry.SetText("1 of 4")
+	h.Settle()
+	said := regexp.MustCompile(`EUR\x{a0}([\d.]+) a roll, dev`).FindStringSubmatch(h.dialogText())
+	if said == nil {
+		t.Fatal(h.dialogText())
+	}
 	h.press(t, "Keep as a way to buy")
-	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != "7.40" && v.Offers[3].PerRoll != "17.30" {
-		t.Errorf("%+v", v.Offers)
+	h.Settle()
+	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != said[1] {
+		t.Errorf("%q was said, but %+v", said[1], v.Offers)
+	}
+	if o := h.session.Current().Offers[3]; o.Boxed.SpoiledPercent.String() != "25" || o.Developing == "" {
+		t.Errorf("%+v", o)
 	}
 }

@@ -97,8 +97,8 @@ func (w *witness) condition(said, offer, other string) (ask func(who string), in
 	if m := spoiledSaid.FindStringSubmatch(said); m != nil {
 		name := w.named(m[2])
 		o := offerNamed(&w.c.Scenario, name)
-		in = spoken{what: "spoiled", set: func(s *scenario.Scenario, x scenario.Decimal) { *spoiledOf(offerNamed(s, name)) = x }}
-		in.today = exact.FromDecimal(*spoiledOf(o))
+		in = spoken{what: "spoiled", set: func(s *scenario.Scenario, x scenario.Decimal) { *spoiledField(offerNamed(s, name)) = x }}
+		in.today = exact.FromDecimal(*spoiledField(o))
 		return func(who string) {
 			w.asked["spoiled"]++
 			x, _ := amount(m[1])
@@ -170,7 +170,7 @@ func (w *witness) condition(said, offer, other string) (ask func(who string), in
 	}, in
 }
 
-func spoiledOf(o *scenario.Offer) *scenario.Decimal {
+func spoiledField(o *scenario.Offer) *scenario.Decimal {
 	if o.Reel != nil {
 		return &o.Reel.SpoiledPercent
 	}

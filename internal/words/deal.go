@@ -5,21 +5,26 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/money"
+	"reelworth/internal/scenario"
 )
 
 // Deal says what a deal comes to: what a roll of it costs, what that saves, up to which
-// price it is worth it, and how much of it may be ruined.
+// price it is worth it, and how much of it may be bad.
 func Deal(c *compare.Comparison, d compare.Deal, a compare.DealAnswer, l money.Locale) []string {
 	if a.Fault != nil {
 		return []string{"Not computed: " + Reason(a.Fault, &d.Offer) + "."}
 	}
 	v := voice{s: &c.Scenario, l: l}
-	list := []string{fmt.Sprintf("%s a roll, with %s good; landed, %s.",
-		v.amount(a.CostOfRoll), v.counted(a.GoodRolls.Round(1), "roll"), v.amount(a.Landed))}
-	if a.Against == nil {
-		return append(list, "There is nothing to hold it against: choose what the others are compared with.")
+	developing := ""
+	if process := a.Offer.Developing; process != "" {
+		developing = fmt.Sprintf(", developing (%s) included", process)
 	}
-	other := Called(v.s, a.Baseline)
+	list := []string{fmt.Sprintf("%s a roll%s, with %s good; landed, %s.",
+		v.amount(a.CostOfRoll), developing, v.counted(a.GoodRolls.Round(1), "roll"), v.amount(a.Landed))}
+	if a.Against == nil {
+		return append(list, "There is nothing to compare it with.")
+	}
+	other := Called(v.s, a.Other)
 	saving := a.Against.SavingPerRoll
 	percent := ""
 	if p := a.Against.SavingPercent; p != nil {
@@ -38,10 +43,41 @@ func Deal(c *compare.Comparison, d compare.Deal, a compare.DealAnswer, l money.L
 	} else {
 		list = append(list, fmt.Sprintf("No price makes it save %s, or every price does.", v.percent(d.SavingPercent)))
 	}
-	if r := a.Against.RuinedUnits; r != nil {
-		list = append(list, fmt.Sprintf("What it saves in a year pays for %s of them, should they be ruined.", v.plain(r.Round(1), 1)))
+	if bad := mostBad(v, d, a.MostBad, other); bad != "" {
+		list = append(list, bad)
 	}
 	return list
+}
+
+// mostBad says how much of a deal may be bad; "" where that goes without saying.
+func mostBad(v voice, d compare.Deal, most *compare.MostBad, other string) string {
+	switch {
+	case most == nil:
+		if !spoiledOf(&d.Offer).IsZero() {
+			return fmt.Sprintf("With none of it bad, a roll would still cost more than from %s.", other)
+		}
+		return ""
+	case most.Of == 1:
+		return ""
+	case most.Percent.IsZero():
+		return fmt.Sprintf("None of it may be bad, or a roll costs more than from %s.", other)
+	}
+	much := v.plain(most.Percent, 1) + " % of it"
+	if most.Of > 0 {
+		much = fmt.Sprintf("%d of its %d rolls", most.Rolls, most.Of)
+	}
+	return fmt.Sprintf("Up to %s may be bad; with more, a roll costs more than from %s.", much, other)
+}
+
+// spoiledOf is the percent of an offer's film that is expected to be bad.
+func spoiledOf(o *scenario.Offer) scenario.Decimal {
+	switch {
+	case o.Reel != nil:
+		return o.Reel.SpoiledPercent
+	case o.Boxed != nil:
+		return o.Boxed.SpoiledPercent
+	}
+	return scenario.Decimal{}
 }
 
 // DealVerdict is the answer to a deal in a word or two.

@@ -40,6 +40,8 @@ const (
 	DealExposures = "Exposures in each"
 	DealBad       = "Expected bad"
 	DealSaving    = "Cheaper by at least"
+	DealOther     = "Compared with"
+	DealCheapest  = "the cheapest roll"
 	DealKeep      = "Keep as a way to buy"
 )
 

@@ -24,6 +24,7 @@ type dealPanel struct {
 	offer   scenario.Offer
 	kind    *kit.Picker
 	money   *kit.Picker
+	other   *kit.Picker // what it is compared with
 	boxes   map[string]*kit.TextBox
 	rows    map[string]*kit.Row
 	verdict *kit.Text
@@ -54,6 +55,8 @@ func (a *Asker) AskDeal() {
 	p.money = kit.NewPicker(form.AllCurrencies, func(string) { p.ask() })
 	p.money.Plain, p.money.First = true, form.CurrenciesOf(&s)
 	p.money.Set(s.Home)
+	p.other = kit.NewPicker(others(&s), func(string) { p.ask() })
+	p.other.Set("")
 	begin := map[string]string{DealPrice: "10", dealPostage: "0", DealRolls: "1", dealLength: "100", dealExposures: fmt.Sprint(s.RollExposures), DealBad: "0", dealSaving: fmt.Sprint(compare.CeilingPercent)}
 	units := map[string]string{dealLength: string(scenario.Feet), DealBad: "%", dealSaving: "%"}
 	width := kit.LabelWidth + 320*kit.TextFactor
@@ -68,14 +71,24 @@ func (a *Asker) AskDeal() {
 		body.Add(p.rows[name])
 	}
 	p.rows[DealPrice].Choice = p.money
+	body.Add(kit.NewRow(words.DealOther, p.other, kit.WideWidth, ""))
 	p.verdict = kit.NewText(kit.SizeTitle).Lines(1)
-	p.says = kit.NewText(kit.SizeText).Lines(6)
+	p.says = kit.NewText(kit.SizeText).Lines(7)
 	body.Add(kit.Space(8))
 	body.Add(p.verdict)
 	body.Add(p.says)
 	p.reshape()
 	p.dialog = a.on.Ask(words.DealTitle, kit.AtWidth(width, body), p.boxes[DealPrice].Entry,
 		kit.Reply{Label: words.Close}, kit.Reply{Label: words.DealKeep, Do: p.take, Stay: true})
+}
+
+// others are what a deal can be compared with.
+func others(s *scenario.Scenario) []kit.Option {
+	list := []kit.Option{{Value: "", Label: words.DealCheapest}}
+	for _, o := range s.Offers {
+		list = append(list, kit.Option{Value: o.Name, Label: o.Name})
+	}
+	return list
 }
 
 // reshape shows the fields of the kind.
@@ -104,13 +117,12 @@ func (p *dealPanel) ask() {
 	if o.Currency != s.Home {
 		o.Import = scenario.ImportBorder
 	}
-	deal := compare.Deal{}
 	good := true
 	number := func(name string, to *decimal.Decimal) {
 		if !p.rows[name].Visible() {
 			return
 		}
-		v, err := form.ReadNumber(p.boxes[name].Entry.Text, p.a.host.Locale())
+		v, err := p.read(name)
 		p.boxes[name].SetFaulty(err != nil)
 		if err != nil {
 			_, remedy := form.Reason(err)
@@ -127,22 +139,21 @@ func (p *dealPanel) ask() {
 		p.rows[name].Say("")
 		*to = v
 	}
-	var rolls, exposures, saving decimal.Decimal
+	var rolls, exposures, bad, saving decimal.Decimal
 	number(DealPrice, &o.Price)
 	number(dealPostage, &o.Shipping)
 	number(dealExposures, &exposures)
-	number(DealBad, &deal.BadPercent)
+	number(DealBad, &bad)
 	number(dealSaving, &saving)
 	if o.Reel != nil {
 		reel := *o.Reel
 		number(dealLength, &reel.Length)
-		reel.Exposures = int(exposures.IntPart())
+		reel.Exposures, reel.SpoiledPercent = int(exposures.IntPart()), bad
 		o.Reel = &reel
 	} else {
 		number(DealRolls, &rolls)
-		o.Boxed = &scenario.Boxed{RollsPerPack: int(rolls.IntPart()), Exposures: int(exposures.IntPart())}
+		o.Boxed = &scenario.Boxed{RollsPerPack: int(rolls.IntPart()), Exposures: int(exposures.IntPart()), SpoiledPercent: bad}
 	}
-	deal.Offer, deal.SavingPercent = o, exact.FromDecimal(saving)
 	if good {
 		good = p.sensible(s, o)
 	}
@@ -150,8 +161,17 @@ func (p *dealPanel) ask() {
 	if !good {
 		return
 	}
-	p.deal = deal
+	p.deal = compare.Deal{Offer: o, Other: p.other.Value, SavingPercent: exact.FromDecimal(saving)}
 	p.weigh(s)
+}
+
+// read is a box's number; what is expected to be bad may be a count, "3 of 10".
+func (p *dealPanel) read(name string) (decimal.Decimal, error) {
+	text := p.boxes[name].Entry.Text
+	if percent, ok := form.ReadShare(text); ok && name == DealBad {
+		return percent, nil
+	}
+	return form.ReadNumber(text, p.a.host.Locale())
 }
 
 // sensible says what is wrong with the offer as it would stand in the scenario.
@@ -195,16 +215,10 @@ func (p *dealPanel) take() {
 		return
 	}
 	p.dialog.Hide()
-	o := p.deal.Offer
-	if o.Reel != nil {
-		reel := *o.Reel // the engine may be reading the other one
-		reel.SpoiledPercent = p.deal.BadPercent
-		o.Reel = &reel
+	s := p.a.host.Session().Current()
+	c := compare.Compare(s, scenario.Check(s), p.a.host.Today())
+	if a := compare.Weigh(&c, p.deal); a.Fault == nil { // with the developing it was computed with
+		p.deal.Offer = a.Offer
 	}
-	if o.Boxed != nil {
-		boxed := *o.Boxed
-		boxed.SpoiledPercent = p.deal.BadPercent
-		o.Boxed = &boxed
-	}
-	p.a.host.Change(func(s *session.Session) { s.TakeOffer(o) })
+	p.a.host.Change(func(s *session.Session) { s.TakeOffer(p.deal.Offer) })
 }

@@ -14,10 +14,6 @@ import (
 // finds the same faults everywhere. v0.8.2 knows Go 1.26.
 const staticcheck = "honnef.co/go/tools/cmd/staticcheck@v0.8.2"
 
-// raced are the packages in which several goroutines meet: the engine that is
-// promised to run side by side, the drawing, the file and the window.
-var raced = []string{"./internal/compare", "./internal/figure", "./internal/library", "./internal/desk"}
-
 // runTests does every check and gives the exit code.
 func runTests() int {
 	needs := append(slices.Clone(needsOn(runtime.GOOS)), readerNeeds...)
@@ -42,10 +38,6 @@ func hasJourney(goos string) bool { return goos != "darwin" && goos != "windows"
 // allSteps lists the steps in order, cheapest first; what is still lacking
 // decides which cannot be done.
 func allSteps(lacking []need) ([]step, error) {
-	all, err := packages()
-	if err != nil {
-		return nil, err
-	}
 	targets, told, errs := fuzzTargets()
 	steps := []step{
 		{name: "form: gofmt", do: checkForm},
@@ -58,9 +50,7 @@ func allSteps(lacking []need) ([]step, error) {
 		{name: "tests: units, properties, the window in memory", do: func() (report, []error) {
 			return goTest(goHeadless, fresh("-tags", headlessTags, "./...")...)
 		}},
-		{name: "races: " + strings.Join(among(all, raced), " "), cannot: without(lacking, buildNeeds[:2]), do: func() (report, []error) {
-			return goTest(goWindow, fresh(append([]string{"-race", "-short", "-tags", headlessTags}, among(all, raced)...)...)...)
-		}},
+		{name: "races: the tests in which goroutines meet", cannot: without(lacking, buildNeeds[:2]), do: watchRaces},
 		{name: "fuzz targets, listed", do: func() (report, []error) { return told, errs }},
 	}
 	for _, t := range targets {
@@ -81,17 +71,6 @@ func fresh(args ...string) []string {
 		return append([]string{"-count=1"}, args...)
 	}
 	return args
-}
-
-// among keeps the wanted packages that exist, and what lies below them.
-func among(all, wanted []string) []string {
-	var kept []string
-	for _, pkg := range all {
-		if slices.ContainsFunc(wanted, func(w string) bool { return pkg == w || strings.HasPrefix(pkg, w+"/") }) {
-			kept = append(kept, pkg)
-		}
-	}
-	return kept
 }
 
 // without says which of the needed things are lacking, "" if none is.

@@ -3,7 +3,6 @@ package main
 import (
 	"os"
 	"os/exec"
-	"strings"
 )
 
 // The tags everything is built with: one set everywhere, since another set
@@ -28,19 +27,4 @@ func goCommand(cgo string, args ...string) *exec.Cmd {
 func inTerminal(cmd *exec.Cmd) *exec.Cmd {
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = os.Stdin, os.Stdout, os.Stderr
 	return cmd
-}
-
-// packages lists this project's packages, as "./internal/film".
-func packages() ([]string, error) {
-	out, err := goHeadless("list", "-tags", headlessTags, "-f", "{{.ImportPath}}", "./...").Output()
-	if err != nil {
-		return nil, err
-	}
-	var found []string
-	for _, path := range strings.Fields(string(out)) {
-		if _, below, ok := strings.Cut(path, "/"); ok {
-			found = append(found, "./"+below)
-		}
-	}
-	return found, nil
 }

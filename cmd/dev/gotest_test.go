@@ -87,14 +87,6 @@ func TestOnlyAnEmptyHandedHuntIsRepeated(t *testing.T) {
 	}
 }
 
-func TestOnlyPackagesThatExistAreRaced(t *testing.T) {
-	all := []string{"./internal/compare", "./internal/desk", "./internal/desk/shots", "./internal/deskwork"}
-	want := []string{"./internal/compare", "./internal/desk", "./internal/desk/shots"}
-	if got := among(all, raced); !slices.Equal(got, want) {
-		t.Errorf("got %v, want %v", got, want)
-	}
-}
-
 func TestAStepNamesItsOwnGapsOnly(t *testing.T) {
 	lacking := needsNamed(t, "X11 cursors", "ImageMagick")
 	if got := without(lacking, journeyNeeds); got != "" {

@@ -65,6 +65,7 @@ func New(o Options) *Desk {
 	}
 	l := &kit.Labels
 	l.Close, l.Cancel, l.Copy, l.FindOne, l.FindNone = words.Close, words.Cancel, words.CopyTable, words.FindOne, words.FindNone
+	kit.SeekBy(o.Now)
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
 	d.win = o.App.NewWindow(words.Program)
 	d.win.SetPadded(false)

@@ -245,7 +245,7 @@ func TestWithoutLocksTheProcessNumberTells(t *testing.T) {
 	}
 	keep(t, r, nil, titled("one"))
 	d := saved(t, one)
-	k := killOne(t, d.Path, filepath.Join(t.TempDir(), "state"), 1, 0, 0, func(process int) {
+	k := killOne(t, d.Path, filepath.Join(t.TempDir(), "state"), 1, 0, func(process int) {
 		if !running(process) {
 			t.Error("the living process is not seen")
 		}

@@ -98,6 +98,19 @@ func TestClaimsOfTheDeadAndDamagedOnesCountForNothing(t *testing.T) {
 	}
 }
 
+// collectGarbage returns when finalizers and cleanups of what was garbage have run.
+func collectGarbage() {
+	finalized, cleaned := make(chan bool), make(chan bool)
+	func() {
+		garbage := new([64]byte)
+		runtime.SetFinalizer(garbage, func(*[64]byte) { close(finalized) })
+		runtime.AddCleanup(new([64]byte), func(done chan bool) { close(done) }, cleaned)
+	}()
+	runtime.GC()
+	<-finalized
+	<-cleaned
+}
+
 // A lock is held until it is freed, even if nobody holds on to the claim.
 func TestAForgottenClaimIsAClaimStill(t *testing.T) {
 	d, dir := saved(t, one), t.TempDir()
@@ -106,8 +119,7 @@ func TestAForgottenClaimIsAClaimStill(t *testing.T) {
 		t.Fatal(err)
 	}
 	for range 3 {
-		runtime.GC()
-		time.Sleep(time.Millisecond)
+		collectGarbage()
 	}
 	if len(c.Others()) != 1 {
 		t.Error("the claim went with the garbage")

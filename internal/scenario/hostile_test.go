@@ -13,6 +13,7 @@ import (
 	"github.com/BurntSushi/toml"
 	"github.com/shopspring/decimal"
 
+	"reelworth/internal/effort"
 	"reelworth/internal/tomltext"
 )
 
@@ -76,9 +77,9 @@ func TestHostileFilesAreRefusedQuicklyAndPlainly(t *testing.T) {
 			var before, after runtime.MemStats
 			data := []byte(text)
 			runtime.ReadMemStats(&before)
-			start := cpu()
+			start := effort.Spent()
 			r := Inspect(data)
-			took := cpu() - start
+			took := effort.Spent() - start
 			runtime.ReadMemStats(&after)
 			if len(r.Faults) == 0 {
 				t.Error("no fault")

@@ -2,8 +2,6 @@ package kit
 
 import (
 	"slices"
-	"time"
-	"unicode"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -107,23 +105,12 @@ func (p *Picker) listed() []Option {
 	return append(first, rest...)
 }
 
-// sought is what was typed to find an option. It outlives the picker: a choice lays the
-// form out anew, with the focus on a new picker in the place of the old one.
-var sought struct {
-	text string
-	at   time.Time
-}
-
-// seek chooses the first option that begins with what was typed within a second, or has a
-// word that does.
+// seek chooses the first option that begins with the letters typed, or has a word that does.
 func (p *Picker) seek(r rune) {
-	if time.Since(sought.at) > time.Second {
-		sought.text = ""
-	}
-	sought.text, sought.at = sought.text+string(unicode.ToLower(r)), time.Now()
+	typed := letters.add(r)
 	for _, found := range []func(Option) bool{
-		func(o Option) bool { return begins(o.Label, sought.text) },
-		func(o Option) bool { return o.fits(sought.text) },
+		func(o Option) bool { return begins(o.Label, typed) },
+		func(o Option) bool { return o.fits(typed) },
 	} {
 		if i := slices.IndexFunc(p.Options, found); i >= 0 {
 			p.Choose(p.Options[i].Value)

@@ -1,15 +1,14 @@
 //go:build unix
 
-package scenario
+package effort
 
 import (
 	"syscall"
 	"time"
 )
 
-// cpu is the processor time this process has had, which a busy machine does not
-// stretch as it does the time of day.
-func cpu() time.Duration {
+// Spent is the processor time this process has had, on all processors together.
+func Spent() time.Duration {
 	var u syscall.Rusage
 	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &u); err != nil {
 		panic(err)

@@ -1,0 +1,54 @@
+package main
+
+// race is what of a package runs under the race detector: tests in which several goroutines
+// meet. What only computes is left out, for it takes ten times as long there and meets
+// nobody.
+type race struct {
+	pkg  string
+	only string // the tests to run, as go test -run takes them; "" for all
+	but  string // the tests to leave out, as -skip takes them
+}
+
+// raced are the packages that begin goroutines, or are promised to bear those of others.
+var raced = []race{
+	{pkg: "./internal/parallel"},
+	{pkg: "./internal/desk/jobs"},
+	{pkg: "./internal/history"},
+	{pkg: "./internal/scenario", only: "SeveralScenarios"},
+	{pkg: "./internal/compare", only: "SideBySide|StoppedSearch"},
+	{pkg: "./internal/figure", only: "SideBySide|Shelf"},
+	{pkg: "./internal/report", only: "Golden|Summary"},
+	{pkg: "./internal/rates", only: "Answer|Asked|Redirects"},
+	{pkg: "./internal/library", only: "AtOnce|AtOneInstant|Windows|TwoWho|Claim|Lock"},
+	{pkg: "./internal/desk", but: "NoTextIsCut|EveryField|EveryNumber|EveryControl|Memory|Fonts|Exact|TabOrder|Sizes?Of"},
+}
+
+// meeting is how many goroutines run at once, whatever machine it is: with one processor to
+// spare some work would not be shared out at all.
+const meeting = "4"
+
+// args are those of go test.
+func (r race) args() []string {
+	args := []string{"-race", "-short", "-cpu", meeting, "-tags", headlessTags}
+	if r.only != "" {
+		args = append(args, "-run", r.only)
+	}
+	if r.but != "" {
+		args = append(args, "-skip", r.but)
+	}
+	return fresh(append(args, r.pkg)...)
+}
+
+// watchRaces runs them. A package of which no test ran is a failure.
+func watchRaces() (report, []error) {
+	var whole report
+	var errs []error
+	for _, r := range raced {
+		told, failed := goTest(goWindow, r.args()...)
+		whole.brief += told.brief
+		whole.full += told.full
+		whole.skipped = append(whole.skipped, told.skipped...)
+		errs = append(errs, failed...)
+	}
+	return whole, errs
+}

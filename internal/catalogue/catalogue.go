@@ -37,8 +37,14 @@ const (
 	Pieces    Unit = "reels or packs"
 )
 
-// RollsAYear is the key of the sum of the twelve months, which a form has and no file.
-const RollsAYear = "shooting.rolls_a_year"
+// What a form has of the twelve months and no file: their sum, what each of them has in
+// which anything is shot, and the first and the last of these.
+const (
+	RollsAYear  = "shooting.rolls_a_year"
+	RollsAMonth = "shooting.rolls_a_month"
+	SeasonFrom  = "shooting.season_from"
+	SeasonUntil = "shooting.season_until"
+)
 
 // entries are all by key, in the order of the file; byKey finds them.
 var (

@@ -23,6 +23,12 @@ var scenarioFields = []Entry{
 		"Standard rolls you shoot in this month, 0 for none. It decides when film runs out and more is ordered."},
 	{RollsAYear, Rolls, "Rolls a year", "rolls a year", "the sum of the twelve months",
 		"Standard rolls you shoot in a year, such as 40. They are spread over the months in today's pattern."},
+	{RollsAMonth, Rolls, "Rolls a month", "rolls a month", "what each month has in which anything is shot",
+		"Standard rolls you shoot in a month, the same in each month of the season. The months themselves stand below."},
+	{SeasonFrom, None, "Shot from", "first month of the season", "the first month in which anything is shot",
+		"The first month of the year in which you shoot. In the months outside the season nothing is shot."},
+	{SeasonUntil, None, "until", "last month of the season", "the last month in which anything is shot",
+		"The last month of the year in which you shoot. It may be before the first one: from October until March."},
 }
 
 var rateFields = []Entry{

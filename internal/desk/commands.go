@@ -82,7 +82,7 @@ func (c commands) edit() *fyne.Menu {
 func (c commands) scenario() *fyne.Menu {
 	d := c.d
 	return fyne.NewMenu(words.MenuScenario,
-		c.add(words.MenuNewEmpty, fyne.KeyN, ctrl, d.asker.NewScenario),
+		c.add(words.MenuNewEmpty, fyne.KeyN, ctrl, d.begin),
 		c.change(words.MenuNewDemo, "", 0, (*session.Session).AddDemo),
 		c.change(words.MenuNewCopy, "", 0, (*session.Session).Duplicate),
 		fyne.NewMenuItemSeparator(),
@@ -131,6 +131,18 @@ func (c commands) help() *fyne.Menu {
 		c.add(words.MenuCautions, "", 0, tell(words.MenuCautions, words.CautionsHelp)),
 		c.add(words.MenuAbout, "", 0, tell(words.Program, words.About)),
 	)
+}
+
+// begin begins a scenario from nothing. The demo nobody changed makes room for it.
+func (d *Desk) begin() {
+	today := d.today()
+	first := scenario.Month{Year: today.Year, Month: today.Month}
+	if d.session.IsUntouchedDemo() {
+		d.take(session.Begin(d.session.Current().Home, first))
+	} else {
+		d.change(func(s *session.Session) { s.AddNew(first) })
+	}
+	d.form.FocusFirst()
 }
 
 // addOffer adds a way to buy and enters its form.

@@ -197,7 +197,7 @@ func (d *Desk) repaint() {
 func (d *Desk) explain() {
 	if a := d.pipeline.shown; a != nil {
 		c, sel, l := a.Comparison, d.session.Chosen, d.locale()
-		d.form.Explain(offers.Warnings(c, sel, l), func(key string) string { return words.Meaning(key, c, sel.Offer, l) })
+		d.form.Explain(offers.Warnings(c, sel, l), func(key string, offer int) string { return words.Meaning(key, c, offer, l) })
 	}
 }
 

@@ -28,6 +28,7 @@ func rich() scenario.File {
 	f := scenario.Demo()
 	s := f.Scenarios[0].Clone()
 	s.Offers = append(s.Offers, scenario.NewOffer(&s, scenario.KindReel))
+	s.Offers[len(s.Offers)-1].Price = decimalOf("80")
 	f.Scenarios = []scenario.Scenario{s}
 	return f
 }

@@ -128,6 +128,12 @@ func (h *Harness) OpenList(key, typed string) {
 	h.Settle()
 }
 
+// New begins a scenario from nothing.
+func (h *Harness) New() {
+	h.begin()
+	h.Settle()
+}
+
 // Deal opens the panel for something offered at a price.
 func (h *Harness) Deal(price string) {
 	h.asker.AskDeal()

@@ -37,6 +37,10 @@ func open(t *testing.T) *Harness {
 func want(s scenario.Scenario) (c compare.Comparison, headline string, totals []string) {
 	c = compare.Compare(s, scenario.Check(s), scenario.DateOf(noon))
 	for _, o := range c.Offers {
+		if o.Fault != nil {
+			totals = append(totals, "–")
+			continue
+		}
 		totals = append(totals, money.English.Number(o.PerRoll.Total, 2))
 	}
 	return c, words.Verdict(&c, "en").Text, totals

@@ -229,11 +229,8 @@ func TestADealThatCannotBeReadIsNotJudged(t *testing.T) {
 
 func TestANewScenarioTakesTheDemosPlace(t *testing.T) {
 	h := open(t)
-	h.asker.NewScenario()
-	h.press(t, "Cancel")
-	h.agrees(t, demo())
-	h.asker.NewScenario()
-	h.press(t, "Make")
+	h.begin()
+	h.Settle()
 	if names := h.session.Names(); len(names) != 1 || names[0] != "New scenario" || !strings.Contains(h.View().State, "unsaved") {
 		t.Error(names, h.View().State)
 	}

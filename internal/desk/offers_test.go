@@ -15,11 +15,16 @@ func TestAddingAndRemovingWaysToBuy(t *testing.T) {
 	h.addOffer(scenario.KindReel)
 	h.Settle()
 	v := h.View()
-	if len(v.Offers) != 4 || !v.Offers[3].Chosen || v.Form != "New reel" || v.Offers[3].PerRoll == "–" {
+	if len(v.Offers) != 4 || !v.Offers[3].Chosen || v.Form != "New reel" || v.Offers[3].PerRoll != "–" {
 		t.Fatalf("%+v", v.Offers)
 	}
 	if f := h.field(t, "offer[4].price"); !f.Focused {
 		t.Error("the price of the new reel is not entered")
+	}
+	h.mustType(t, "offer[4].price", "90")
+	h.Settle()
+	if v := h.View(); v.Offers[3].PerRoll == "–" {
+		t.Errorf("%+v", v.Offers)
 	}
 	h.Window().Canvas().Unfocus()
 	h.change((*session.Session).RemoveOffer)

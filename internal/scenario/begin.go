@@ -6,21 +6,35 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// NewOffer is a sensible beginning for a way to buy in s: priced in the home currency,
-// a 100 ft reel or a single roll of 36, with a name of its own.
+// NewOffer is a sensible beginning for a way to buy in s: a 100 ft reel or a single roll of
+// 36 in the home currency, with a name of its own, developed as all the others are. It has
+// no price: that is the user's to type, and a fault until then.
 func NewOffer(s *Scenario, kind Kind) Offer {
 	o := Defaults[Offer]()
-	o.Kind, o.Currency, o.Import = kind, s.Home, ImportNone
+	o.Kind, o.Currency, o.Developing = kind, s.Home, sharedDeveloping(s)
 	if kind == KindReel {
 		r := Defaults[Reel]()
 		r.Length, r.LengthUnit, r.Exposures = decimal.New(100, 0), Feet, s.RollExposures
-		o.Reel, o.Name, o.Price = &r, freeName("New reel", offerNames(s)), decimal.New(10000, -2)
+		o.Reel, o.Name = &r, freeName("New reel", offerNames(s))
 		return o
 	}
 	b := Defaults[Boxed]()
 	b.Exposures = s.RollExposures
-	o.Boxed, o.Name, o.Price = &b, freeName("New boxed film", offerNames(s)), decimal.New(1000, -2)
+	o.Boxed, o.Name = &b, freeName("New boxed film", offerNames(s))
 	return o
+}
+
+// sharedDeveloping is the process that every offer names, "" where they differ.
+func sharedDeveloping(s *Scenario) string {
+	for _, o := range s.Offers {
+		if o.Developing != s.Offers[0].Developing {
+			return ""
+		}
+	}
+	if len(s.Offers) == 0 {
+		return ""
+	}
+	return s.Offers[0].Developing
 }
 
 // CopyOffer is the offer at i under a name of its own.
@@ -47,13 +61,11 @@ func SetKind(s *Scenario, o *Offer, kind Kind) {
 	}
 }
 
-// New is a scenario to begin with: a reel and a boxed roll at home, two rolls a month.
+// New is a scenario to begin with: a reel and a boxed roll at home, without prices, and
+// nothing shot yet. No figure in it is invented.
 func New(name, home string, first Month) Scenario {
 	s := Defaults[Scenario]()
 	s.Name, s.Home, s.FirstMonth = name, home, first
-	for i := range s.Shooting.RollsPerMonth {
-		s.Shooting.RollsPerMonth[i] = decimal.New(2, 0)
-	}
 	s.Border, s.Loading = Defaults[Border](), Defaults[Loading]()
 	boxed := NewOffer(&s, KindBoxed)
 	boxed.Name = "Boxed roll"

@@ -107,7 +107,7 @@ func edited(t *rapid.T, f File) (g File, removed bool) {
 			s.Shooting.RollsPerMonth[rapid.IntRange(0, 11).Draw(t, "month")] = anyNumber(t, "rolls")
 			s.Border.TaxOnShipping, s.Loading.CassetteLoads = rapid.Bool().Draw(t, "tax"), 7
 		case 3:
-			o := NewOffer(s, rapid.SampledFrom([]Kind{KindReel, KindBoxed}).Draw(t, "kind"))
+			o := priced(NewOffer(s, rapid.SampledFrom([]Kind{KindReel, KindBoxed}).Draw(t, "kind")))
 			s.Offers = slicesInsert(t, s.Offers, o)
 		case 4:
 			if len(s.Offers) > 1 {
@@ -294,8 +294,7 @@ reel = { length = "100", length_unit = 'ft', exposures = 36, spoiled_percent = "
 name = "New boxed film"
 kind = "boxed"
 currency = "EUR"
-price = "10.00"
-import = "none"
+price = "0"
 
 [scenario.offer.boxed]
 exposures = 36

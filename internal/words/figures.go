@@ -145,7 +145,16 @@ func NotComputed(c *compare.Comparison, o *compare.Offer) string {
 	if in == nil {
 		in = &scenario.Offer{Kind: o.Kind}
 	}
+	if Waits(c, o) {
+		return Reason(o.Fault, in)
+	}
 	return "not computed: " + Reason(o.Fault, in)
+}
+
+// Waits says whether an offer is left out only because nobody typed its price yet.
+func Waits(c *compare.Comparison, o *compare.Offer) bool {
+	in := offerNamed(&c.Scenario, o.Name)
+	return in != nil && isUnpriced(o.Fault, in)
 }
 
 // NoRoom says how many offers a figure had no room for.
@@ -203,7 +212,7 @@ func pairOf(c *compare.Comparison, l money.Locale) pair {
 }
 
 func nothingTitle(c *compare.Comparison) string {
-	if len(c.Offers) == 0 {
+	if len(c.Offers) == 0 || OnlyUnpriced(c) {
 		return NothingToCompare
 	}
 	return NothingComputed

@@ -16,6 +16,7 @@ const (
 	UnderDeveloping = "each way to buy can choose one of these"
 	UnderBorder     = "for what is imported"
 	UnderRates      = "what one unit of a currency is in another"
+	UnderStart      = "type what you know; the answer follows"
 )
 
 // FromSeller stands under the name of an offer.
@@ -48,6 +49,7 @@ const (
 	GroupMonths      = "Month by month"
 	GroupScenario    = "The scenario"
 	GroupFurtherRate = "One more"
+	GroupAtHome      = "At home"
 )
 
 // The links behind which groups are folded away.
@@ -73,10 +75,17 @@ const (
 	LinkAddLab        = "+ lab"
 	LinkAddAtHome     = "+ at home"
 	LinkAddEquipment  = "+ equipment"
+	LinkDevelopAll    = "Use this developing for all"
 )
 
 // LinkTurnRound turns a rate round.
 func LinkTurnRound(one, in string) string { return "Turn round: 1 " + one + " in " + in }
+
+// StartElse stands below what a new scenario asks for.
+const StartElse = "All else is on the left: how it is loaded and developed, and what is due at the border."
+
+// SeasonBroken is said of a year in which idle months stand between others.
+const SeasonBroken = "with breaks"
 
 // HelpIdle is what the strip under a form says while no field has the focus.
 const HelpIdle = "Enter a field, and what it means is explained here."

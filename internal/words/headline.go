@@ -37,7 +37,7 @@ func Verdict(c *compare.Comparison, l money.Locale) Headline {
 		held:  c.Verdict.Pair,
 	}
 	if p.reel == nil && p.boxed == nil {
-		return p.nothing()
+		return p.nothing(OnlyUnpriced(c))
 	}
 	if shot(&c.Scenario).IsZero() {
 		return p.idle()
@@ -162,17 +162,6 @@ func (p pair) idle() Headline {
 			p.called(p.reel), p.amount(p.reel.PerRoll.Total), p.amount(p.boxed.PerRoll.Total))
 	}
 	return h
-}
-
-// nothing is said when no offer could be computed.
-func (p pair) nothing() Headline {
-	if len(p.s.Offers) == 0 {
-		return Headline{Text: "Nothing to compare yet. Add a reel and boxed rolls."}
-	}
-	return Headline{
-		Text:  "Nothing to compare yet.",
-		Under: "No way to buy could be computed: mend the fields named.",
-	}
 }
 
 // completion says what makes a one-sided answer a comparison.

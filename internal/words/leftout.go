@@ -42,6 +42,8 @@ func leftOutReason(c *compare.Comparison, i int) string {
 		in = &scenario.Offer{Kind: c.Offers[i].Kind}
 	}
 	switch {
+	case Unpriced(c, i):
+		return Reason(f, in) + "."
 	case f.Why.Code == scenario.NoRate:
 		return fmt.Sprintf("no rate for %s. Add one between %s and %s under Exchange rates.",
 			f.Why.From, f.Why.From, f.Why.To)
@@ -58,6 +60,8 @@ func leftOutReason(c *compare.Comparison, i int) string {
 func Reason(f *compare.Fault, in *scenario.Offer) string {
 	s := sayingOf(&f.Why)
 	switch {
+	case isUnpriced(f, in):
+		return "no price yet"
 	case f.Key == "" || s.joins == alone:
 		return s.wrong
 	case s.joins == predicate:

@@ -2,10 +2,7 @@ package words
 
 // A new scenario, and a scenario's name.
 const (
-	NewScenarioTitle = "A new scenario"
-	NewScenarioName  = "New scenario"
-	NewScenarioHome  = "Home currency"
-	NewScenarioMake  = "Make"
+	NewScenarioName = "New scenario"
 
 	RenameTitle = "Name of the scenario"
 	Rename      = "Rename"

@@ -82,10 +82,11 @@ func TestLeftOut(t *testing.T) {
 	// As in a file of several scenarios, one with quotation marks in its name: they have
 	// no place in a sentence about an offer on the screen.
 	in := scenario.Fault{Several: true, Scenario: `The "good" year`}
-	noRate, missing, below := in, in, in
+	noRate, missing, below, free := in, in, in, in
 	noRate.Code, noRate.Args = scenario.NoRate, scenario.Args{From: "USD", To: "EUR"}
 	missing.Code = scenario.Missing
 	below.Code, below.Args = scenario.BelowMin, scenario.Args{Number: dec("-3")}
+	free.Code = scenario.NotAbove
 	for _, test := range []struct {
 		name  string
 		fault compare.Fault
@@ -103,6 +104,8 @@ func TestLeftOut(t *testing.T) {
 			`Without the reel: no way of developing is named "Elsewhere". Choose another under Developing.`},
 		{"a field is missing", compare.Fault{Code: compare.FaultInput, Key: "price", Why: missing},
 			"Without the reel: Price of a reel is missing."},
+		{"nobody typed its price yet", compare.Fault{Code: compare.FaultInput, Key: "price", Why: free},
+			"Without the reel: no price yet."},
 		{"a field is wrong", compare.Fault{Code: compare.FaultInput, Key: "shipping", Why: below},
 			"Without the reel: Shipping: -3 is below 0."},
 		{"a field of the whole scenario", compare.Fault{Code: compare.FaultInput, Key: "first_month", Why: missing},

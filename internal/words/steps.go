@@ -8,6 +8,7 @@ const (
 	StepRemoveRate      = "removing an exchange rate"
 	StepTurnRate        = "turning an exchange rate round"
 	StepAddProcess      = "adding a way of developing"
+	StepDevelopAll      = "the developing of all"
 	StepRange           = "a range"
 	StepUsualRange      = "going back to the usual range"
 	StepCompareWith     = "what the others are compared with"

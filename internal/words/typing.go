@@ -34,6 +34,8 @@ const (
 	WantedRate     = "type today's rate"
 	WantedOtherWay = "or the other way round"
 	WantedFurther  = "type a rate to add it"
+	WantedPrice    = "type the price"
+	WantedMonth    = "the same in each"
 	AnswerAddRate  = "add its rate"
 	AnswerSwap     = "swap the two?"
 )

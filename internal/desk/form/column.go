@@ -117,17 +117,18 @@ func (c *Column) Show() {
 func (c *Column) Top() { c.Scroll.ScrollToTop() }
 
 // Explain puts beside the fields what their values come to, and below them what is worth
-// knowing.
-func (c *Column) Explain(notes []string, meaning func(key string) string) {
+// knowing. meaning is asked by the key in the file, and the place of the offer it is of.
+func (c *Column) Explain(notes []string, meaning func(key string, offer int) string) {
 	if c.form.note(notes) {
 		c.Scroll.Refresh()
 	}
 	s, l := c.win.Session().Current(), c.win.Locale()
-	c.form.explain(func(key string) string {
-		if i, ok := quoteMeant(&s, key); ok {
+	c.form.explain(func(f *Field) string {
+		if i, ok := quoteMeant(&s, f.meaning); ok {
 			return words.QuoteMeaning(&s, i, l)
 		}
-		return meaning(key)
+		offer, _ := offerOf(f.Key)
+		return meaning(f.meaning, offer)
 	})
 }
 

@@ -19,6 +19,9 @@ func (c *Column) Edit(f *Field, text string) {
 		return // of a form that is gone, with the focus still in it
 	}
 	now, l := c.win.Session(), c.win.Locale()
+	if _, chosen := f.Input.(*kit.Picker); chosen && !f.inside {
+		now.EndField() // it was chosen by the pointer, from beside another field
+	}
 	before := now.Base()
 	next := before.Clone()
 	t := f.take(&before, text, l)
@@ -107,8 +110,10 @@ func (c *Column) nameOf(f *Field, t taken) string {
 	if t.said != "" && f.beside != nil {
 		name = words.Both(name, f.beside.Name)
 	}
-	if offer := now.ChosenOffer(); now.Chosen.Topic == session.TopicOffer && offer != "" && strings.HasPrefix(f.Key, "offer[") {
-		return words.Of(name, offer)
+	if i, ok := offerOf(f.Key); ok {
+		if offers := now.Current().Offers; i < len(offers) {
+			return words.Of(name, offers[i].Name)
+		}
 	}
 	return name
 }

@@ -144,6 +144,12 @@ func (f *Field) offer(s *scenario.Scenario) {
 	}
 }
 
+// isEmpty says whether nothing stands in the field.
+func (f *Field) isEmpty() bool {
+	box, ok := f.Input.(*kit.TextBox)
+	return ok && box.Entry.Text == ""
+}
+
 // refuse keeps what was typed in the field and says beside it what to write instead. why
 // is what is wrong, "" for nothing.
 func (f *Field) refuse(why, remedy string) {

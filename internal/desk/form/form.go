@@ -105,18 +105,19 @@ func (f *Form) show(s *scenario.Scenario, l money.Locale) {
 }
 
 // explain puts what the engine says beside the fields.
-func (f *Form) explain(meaning func(key string) string) {
+func (f *Form) explain(meaning func(fd *Field) string) {
 	for _, fd := range f.fields {
 		switch {
 		case fd.Problem != "", len(fd.Row.Answers) > 0:
 		case fd.said != "":
 			fd.Row.Say(fd.said)
 		case fd.Row.Choice == fd.Input: // the value beside it speaks for the row
-		case fd.meaning == "":
-			fd.Row.Say("")
 		default:
-			text := meaning(fd.meaning)
-			if text == "" {
+			text := ""
+			if fd.meaning != "" {
+				text = meaning(fd)
+			}
+			if text == "" && fd.isEmpty() {
 				text = fd.wanted
 			}
 			fd.Row.Say(text)

@@ -28,6 +28,8 @@ func (b forms) build(s *scenario.Scenario, sel session.Selection) *Form {
 		return b.borderForm()
 	case session.TopicRates:
 		return b.ratesForm(s)
+	case session.TopicStart:
+		return b.startForm(s)
 	}
 	if sel.Offer < len(s.Offers) {
 		return b.offerForm(s, sel.Offer)

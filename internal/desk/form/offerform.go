@@ -1,9 +1,8 @@
 package form
 
 import (
-	"fmt"
+	"slices"
 
-	"reelworth/internal/catalogue"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
@@ -55,65 +54,16 @@ func (b forms) offerActions(s *scenario.Scenario, i int) group {
 	return group{actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
 }
 
-// offerBindings makes bindings of the offer at a place.
-type offerBindings struct {
-	i     int
-	at    func(*scenario.Scenario) *scenario.Offer
-	piece string // what one price buys
-}
-
-func (of offerBindings) key(k string) string { return fmt.Sprintf("offer[%d].%s", of.i+1, k) }
-
-func (of offerBindings) decimal(k string, at func(*scenario.Offer) *scenario.Decimal) Binding {
-	return of.priced(decimals(of.key(k), func(s *scenario.Scenario) *scenario.Decimal { return at(of.at(s)) }))
-}
-
-func (of offerBindings) maybe(k string, at func(*scenario.Offer) *scenario.Maybe) Binding {
-	return of.priced(maybes(of.key(k), func(s *scenario.Scenario) *scenario.Maybe { return at(of.at(s)) }))
-}
-
-func (of offerBindings) count(k string, at func(*scenario.Offer) *int) Binding {
-	return of.priced(counts(of.key(k), func(s *scenario.Scenario) *int { return at(of.at(s)) }))
-}
-
-func (of offerBindings) flag(k string, at func(*scenario.Offer) *bool) Binding {
-	return flags(of.key(k), func(s *scenario.Scenario) *bool { return at(of.at(s)) })
-}
-
-// priced says what one price buys, and of an amount in which currency.
-func (of offerBindings) priced(s Binding) Binding {
-	s.piece = of.piece
-	if e, _ := catalogue.Of(s.Key); e.Unit == catalogue.Seller {
-		return s.inCurrency(of.currency)
-	}
-	return s
-}
-
-func (of offerBindings) currency(s *scenario.Scenario) *string { return &of.at(s).Currency }
-
-func (of offerBindings) code(s *scenario.Scenario) string { return of.at(s).Currency }
-
 // pageGroup is what stands on the seller's page.
 func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
-	price := of.decimal("price", func(o *scenario.Offer) *scenario.Decimal { return &o.Price })
 	units := of.count("units", func(o *scenario.Offer) *int { return &o.Units })
 	discount := of.decimal("discount_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.DiscountPercent })
-	shipping := of.decimal("shipping", func(o *scenario.Offer) *scenario.Decimal { return &o.Shipping })
 	extra := of.decimal("shipping_each_extra", func(o *scenario.Offer) *scenario.Decimal { return &o.ShippingEachExtra })
-	priced := b.number(price).withUnit(b.e, AllCurrencies, texts(of.key("currency"), of.currency)).offering(CurrenciesOf(s)).
-		taking(takesCurrency(of.currency))
-	priced.prompt = func(s *scenario.Scenario) []kit.Answer {
-		key := WantedQuote(s, of.code(s))
-		if key == "" {
-			return nil
-		}
-		return []kit.Answer{{Label: words.AnswerAddRate, Do: func() { b.e.GoTo(key) }}}
-	}
 	return group{heading: words.GroupPage, fields: []*Field{
-		priced,
+		b.priceField(s, of),
 		b.number(units),
 		b.number(discount),
-		b.number(shipping),
+		b.shippingField(of),
 		b.number(extra),
 	}}
 }
@@ -122,8 +72,7 @@ func (b forms) pageGroup(s *scenario.Scenario, of offerBindings) group {
 func (b forms) homeGroup(s *scenario.Scenario, of offerBindings) group {
 	g := group{heading: words.GroupHome}
 	g.fields = append(g.fields, b.quoteFields(s, of.code(s))...)
-	choice := choices(of.key("import"), func(s *scenario.Scenario) *scenario.Import { return &of.at(s).Import })
-	g.fields = append(g.fields, b.choice(kit.WideWidth, Options(words.Imports()), choice))
+	g.fields = append(g.fields, b.importField(of))
 	if of.code(s) != s.Home {
 		g.fields = append(g.fields, b.number(of.decimal("card_fee_percent", func(o *scenario.Offer) *scenario.Decimal { return &o.CardFeePercent })))
 	}
@@ -137,7 +86,11 @@ func (b forms) afterGroup(s *scenario.Scenario, of offerBindings) group {
 		ways = append(ways, kit.Option{Value: d.Name, Label: d.Name})
 	}
 	dev := texts(of.key("developing"), func(s *scenario.Scenario) *string { return &of.at(s).Developing })
-	return group{heading: words.GroupAfterwards, fields: []*Field{b.choice(kit.WideWidth, ways, dev)}}
+	g := group{heading: words.GroupAfterwards, fields: []*Field{b.choice(kit.WideWidth, ways, dev)}}
+	if now := of.at(s).Developing; slices.ContainsFunc(s.Offers, func(o scenario.Offer) bool { return o.Developing != now }) {
+		g.actions = kit.Objects(kit.NewLink(words.LinkDevelopAll, b.does(func(s *session.Session) { s.DevelopAll(now) })))
+	}
+	return g
 }
 
 // furtherGroup is what few people change.

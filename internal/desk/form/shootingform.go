@@ -12,8 +12,9 @@ import (
 	"reelworth/internal/words"
 )
 
-func (b forms) shootingForm(s *scenario.Scenario) *Form {
-	year := Binding{
+// yearField is the rolls of a year, spread over the months as they were.
+func (b forms) yearField() *Field {
+	return b.number(Binding{
 		Key: catalogue.RollsAYear, Name: calledIn(catalogue.RollsAYear),
 		Get: func(s *scenario.Scenario, l money.Locale) string { return l.Field(s.Shooting.RollsAYear()) },
 		set: func(s *scenario.Scenario, text string, l money.Locale) error {
@@ -23,14 +24,20 @@ func (b forms) shootingForm(s *scenario.Scenario) *Form {
 			}
 			return err
 		},
-	}
+	}).means(catalogue.RollsAYear)
+}
+
+func (b forms) shootingForm(s *scenario.Scenario) *Form {
 	f := &Form{title: always(words.TopicShooting), subtitle: always(words.UnderShooting)}
 	exposures := counts("roll_exposures", func(s *scenario.Scenario) *int { return &s.RollExposures })
 	horizon := counts("months", func(s *scenario.Scenario) *int { return &s.Months })
 	first := months("first_month", func(s *scenario.Scenario) *scenario.Month { return &s.FirstMonth })
 	f.groups = append(f.groups,
 		group{heading: words.GroupAllYear, fields: []*Field{
-			b.number(year).means(catalogue.RollsAYear),
+			b.yearField(),
+			b.monthField(),
+			b.seasonField(catalogue.SeasonFrom),
+			b.seasonField(catalogue.SeasonUntil),
 			b.number(exposures),
 			b.number(horizon),
 			b.number(first),

@@ -198,7 +198,11 @@ func (w *List) Price(c *compare.Comparison, l money.Locale) {
 		}
 		card.Under.Set(under...)
 		if o.Fault != nil {
-			card.Total.Set(kit.Span{Text: "–", Color: kit.Fault, Bold: true})
+			color := fyne.ThemeColorName(kit.Fault)
+			if words.Unpriced(c, i) {
+				color = kit.Muted
+			}
+			card.Total.Set(kit.Span{Text: "–", Color: color, Bold: true})
 			card.Bar.Set(0)
 		} else {
 			card.Total.Set(kit.Span{Text: l.Number(o.PerRoll.Total, places), Bold: true})

@@ -148,6 +148,9 @@ func (a *Column) Without(withheld []string) {
 		a.Status.Set(kit.Span{Text: "! ", Color: kit.Accent, Bold: true}, kit.Span{Text: a.Notice, Color: kit.Muted})
 	case len(parts) == 0:
 		a.Status.Set()
+	case len(withheld) == 0 && words.OnlyUnpriced(a.Shown.comparison()):
+		mend = words.MendLink(a.Shown.comparison(), false)
+		a.Status.Set(kit.Span{Text: strings.Join(parts, " "), Color: kit.Muted})
 	default:
 		mend = words.MendLink(a.Shown.comparison(), len(withheld) > 0)
 		a.Status.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: strings.Join(parts, " "), Color: kit.Fault})

@@ -47,6 +47,15 @@ func (s *Session) RemoveProcess(i int) {
 	})
 }
 
+// DevelopAll has all offers developed alike.
+func (s *Session) DevelopAll(process string) {
+	s.Alter(words.StepDevelopAll, func(s *scenario.Scenario) {
+		for i := range s.Offers {
+			s.Offers[i].Developing = process
+		}
+	})
+}
+
 // WithRange is the scenario with how far an input swings, in the place of what it had.
 func (s *Session) WithRange(r scenario.Range) scenario.Scenario {
 	next := s.Current().Clone()

@@ -15,6 +15,20 @@ func (s *Session) Add(name string, sc scenario.Scenario) {
 // FreeName is a name like the one given that no scenario of the file has.
 func (s *Session) FreeName(name string) string { return scenario.FreeName(s.Draft.File(), name) }
 
+// AddNew adds a scenario without a figure in it and turns to what it needs first.
+func (s *Session) AddNew(first scenario.Month) {
+	s.Add(words.StepNewScenario, scenario.New(words.NewScenarioName, s.Current().Home, first))
+	s.Chosen.Topic = TopicStart
+}
+
+// Begin is work on a new scenario, as AddNew adds one, in a file of its own.
+func Begin(home string, first scenario.Month) *Session {
+	s := New(scenario.File{Schema: scenario.Schema, Scenarios: []scenario.Scenario{scenario.New(words.NewScenarioName, home, first)}})
+	s.Draft.Unsaved()
+	s.Chosen.Topic = TopicStart
+	return s
+}
+
 func (s *Session) AddDemo() { s.Add(words.StepNewScenario, scenario.Demo().Scenarios[0]) }
 
 func (s *Session) Duplicate() { s.Add(words.StepDuplicate(s.Current().Name), s.Current().Clone()) }

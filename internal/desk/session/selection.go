@@ -11,6 +11,7 @@ const (
 	TopicDeveloping Topic = "developing"
 	TopicBorder     Topic = "border"
 	TopicRates      Topic = "rates"
+	TopicStart      Topic = "start" // what a new scenario needs first, of all the others
 )
 
 // Selection is what the form is about; offer counts only with TopicOffer, but is kept

@@ -40,6 +40,16 @@ var shots = []shot{
 	{"list", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].currency", "") }},
 	{"list-found", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].currency", "sw") }},
 	{"list-short", 1280, 800, func(h *desk.Harness) { h.OpenList("offer[3].import", "") }},
+	{"new", 1280, 800, func(h *desk.Harness) { h.New() }},
+	{"new-answered", 1280, 800, func(h *desk.Harness) {
+		h.New()
+		h.Pick("home", "AUD")
+		h.Type("shooting.rolls_a_month", "2")
+		h.Type("offer[1].price", "15.90")
+		h.Type("offer[2].price", "USD 110")
+		h.Type("rate[1].equals", "1.52")
+		h.Type("offer[2].shipping", "28")
+	}},
 	{"no-rate", 1280, 800, func(h *desk.Harness) { h.Pick("offer[3].currency", "CAD") }},
 	{"rates-swap", 1280, 800, func(h *desk.Harness) {
 		h.Pick("offer[3].currency", "CAD")

@@ -102,6 +102,13 @@ func TestMonthShot(t *testing.T) {
 			t.Errorf("%d rolls are shot in month %d, want %d", rolls, got, want)
 		}
 	}
+	// One a year: the hundredth is shot in the hundredth January, the next one too late to name.
+	s.Shooting.RollsPerMonth = [12]scenario.Decimal{0: dec("1")}
+	for rolls, want := range map[int64]int{100: 1189, 101: 0} {
+		if got := MonthShot(&s, exact.Int(rolls)); got != want {
+			t.Errorf("at one a year %d rolls are shot in month %d, want %d", rolls, got, want)
+		}
+	}
 	s.Shooting.RollsPerMonth = [12]scenario.Decimal{}
 	if got := MonthShot(&s, exact.Int(1)); got != 0 {
 		t.Error("nothing is shot, yet month", got)

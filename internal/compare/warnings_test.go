@@ -118,6 +118,12 @@ func TestWarnings(t *testing.T) {
 		{"a price that falls to nothing",
 			func(s *scenario.Scenario) { s.Offers[0].PriceRisePercent = dec("-120") }, scenario.Date{},
 			[]string{differs, "price-rise-stops-at-zero: shop roll", expires}},
+		{"a price that falls to nothing in the very last month", // ten months at a tenth each
+			func(s *scenario.Scenario) { s.Months, s.Offers[0].PriceRisePercent = 11, dec("-120") }, scenario.Date{},
+			[]string{differs, "price-rise-stops-at-zero: shop roll", expires}},
+		{"a price that would be nothing the month after",
+			func(s *scenario.Scenario) { s.Months, s.Offers[0].PriceRisePercent = 10, dec("-120") }, scenario.Date{},
+			[]string{differs, expires}},
 		{"a price that falls, but not to nothing",
 			func(s *scenario.Scenario) { s.Offers[0].PriceRisePercent = dec("-109") }, scenario.Date{},
 			[]string{differs, expires}},

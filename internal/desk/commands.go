@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
@@ -39,14 +40,24 @@ func (c commands) file() *fyne.Menu {
 		c.add(words.MenuSave, fyne.KeyS, ctrl, func() { d.files.save(nil) }),
 		c.add(words.MenuSaveAs, fyne.KeyS, ctrlShift, func() { d.files.askSaveAs(nil) }),
 		fyne.NewMenuItemSeparator(),
+		c.add(words.MenuOpenRates, "", 0, func() { c.rates(asPages{d}.OpenRates) }),
+		c.add(words.MenuFetchRates, "", 0, func() { c.rates(asPages{d}.FetchRates) }),
+		fyne.NewMenuItemSeparator(),
 		c.add(words.MenuExportCost, fyne.KeyE, ctrl, export(answer.Cost)),
 		c.add(words.MenuExportSpend, fyne.KeyE, ctrlShift, export(answer.Spend)),
 		c.add(words.MenuExportFlip, "", 0, export(answer.Flip)),
 		c.add(words.MenuExportSwings, "", 0, export(answer.Swings)),
 		c.add(words.MenuExportSizes, "", 0, export(answer.Sizes)),
+		c.add(words.MenuExportPast, "", 0, export(answer.Days)),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
+}
+
+// rates turns to the page that shows published rates, and gets some.
+func (c commands) rates(get func()) {
+	c.d.answer.Page(pages.Past)
+	get()
 }
 
 // recent opens one of the recent files.

@@ -10,10 +10,12 @@ import (
 	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/market"
 	"reelworth/internal/desk/offers"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
+	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -29,6 +31,8 @@ type Options struct {
 	Settle time.Duration
 	// Home is the folder that file dialogs start in; "" is the user's own.
 	Home string
+	// Bank publishes rates; nil is the real one.
+	Bank market.Bank
 	// State is the folder for unsaved work; "" keeps none.
 	State string
 }
@@ -49,6 +53,8 @@ type Desk struct {
 	dialogs  *kit.Dialogs
 	work     *jobs.Background // reading and writing under way
 	pipeline *pipeline
+	market   *market.Market
+	back     *lookback
 	keeper   *session.Keeper
 	asker    *dialogs.Asker
 	files    *files
@@ -65,6 +71,9 @@ func New(o Options) *Desk {
 	}
 	l := &kit.Labels
 	l.Close, l.Cancel, l.Copy, l.FindOne, l.FindNone = words.Close, words.Cancel, words.CopyTable, words.FindOne, words.FindNone
+	if o.Bank == nil {
+		o.Bank = rates.Fetcher{}
+	}
 	kit.SeekBy(o.Now)
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
 	d.win = o.App.NewWindow(words.Program)
@@ -73,13 +82,16 @@ func New(o Options) *Desk {
 	d.dialogs = kit.NewDialogs(d.win)
 	d.work = jobs.NewBackground(o.Post)
 	d.pipeline = newPipeline(onScreen{d}, o.Settle, o.Post)
+	d.market = market.New(o.Bank, d.work, onScreen{d}.ratesChanged)
+	d.back = newLookback(onScreen{d}, d.pipeline.gate, o.Post)
+	d.pipeline.also = append(d.pipeline.also, d.back.worker)
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home}
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
-	d.win.Canvas().SetOnTypedKey(d.dialogs.Escape)
+	d.win.Canvas().SetOnTypedKey(onScreen{d}.escape)
 	d.setMenu()
 	(&recovery{d.dialogs, d.keeper, d.files, d.take}).begin(o.State)
 	o.App.Settings().AddListener(func(fyne.Settings) { o.Post(d.repaint) })
@@ -106,12 +118,13 @@ func (d *Desk) layOut() {
 		page, notice = d.answer.At(), d.answer.Notice
 	}
 	d.offers = offers.New(asOffers{d})
-	d.answer = pages.NewColumn(asPages{d}, d.locale)
+	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
 	d.root = container.New(columns{}, container.NewVScroll(d.offers.Content), kit.NewRule(),
 		d.form.Content, kit.NewRule(), d.answer.Content)
 	d.faults = nil
 	d.answer.Notice = notice
+	d.answer.LookBack(d.back.back)
 	d.win.SetContent(d.root)
 	d.pipeline.forget()
 	d.rebuild()
@@ -212,11 +225,20 @@ func (d *Desk) locale() money.Locale { return d.settings.locale }
 
 func (d *Desk) today() scenario.Date { return scenario.DateOf(d.now()) }
 
-// dropped opens a file that was let fall on the window.
+// dropped opens a file that was let fall on the window, one of published rates too.
 func (d *Desk) dropped(_ fyne.Position, uris []fyne.URI) {
-	if len(uris) > 0 {
-		d.guarded(func() { d.files.leaving(func() { d.Open(uris[0].Path()) }) })()
+	if len(uris) == 0 {
+		return
 	}
+	path := uris[0].Path()
+	d.guarded(func() {
+		if isRates(path) {
+			d.market.Read(path)
+			d.answer.Page(pages.Past)
+			return
+		}
+		d.files.leaving(func() { d.Open(path) })
+	})()
 }
 
 // close ends the program, asking about unsaved work.

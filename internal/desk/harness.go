@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"context"
 	"sync"
 	"time"
 
@@ -8,6 +9,7 @@ import (
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
+	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
 )
 
@@ -19,6 +21,14 @@ type Harness struct {
 	queue []func()
 }
 
+// closed is a bank that cannot be reached.
+type closed struct{}
+
+func (closed) Kept(rates.Publication) *rates.File { return nil }
+func (closed) Fetch(context.Context, rates.Publication) (rates.Fetched, error) {
+	return rates.Fetched{}, &rates.Fault{Code: rates.FaultOffline}
+}
+
 // NewHarness is a window of an app that draws in memory. The clock stands still.
 func NewHarness(app fyne.App, at time.Time) *Harness { return NewHarnessIn(app, at, "") }
 
@@ -28,6 +38,7 @@ func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
 	h.Desk = New(Options{
 		App: app, Locale: "en", Now: func() time.Time { return at }, State: state,
 		Settle: time.Hour, // Settle ends the wait
+		Bank:   closed{},
 		Post: func(f func()) {
 			h.mu.Lock()
 			defer h.mu.Unlock()
@@ -77,6 +88,12 @@ func (h *Harness) SetTheme(name string) {
 // Page turns the answer to a page, from 0.
 func (h *Harness) Page(i int) {
 	h.answer.Page(i)
+	h.Settle()
+}
+
+// Rates reads a file of published rates.
+func (h *Harness) Rates(path string) {
+	h.market.Read(path)
 	h.Settle()
 }
 

@@ -1,12 +1,16 @@
 package desk
 
 import (
+	"fyne.io/fyne/v2"
+
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/market"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/figure"
+	"reelworth/internal/history"
 	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
@@ -55,6 +59,17 @@ func (w asPages) LookAt(offer string) {
 		w.d.choose(sel)
 	}
 }
+func (w asPages) SetRange(r scenario.Range) {
+	w.d.change(func(s *session.Session) { s.SetRange(r) })
+	w.d.answer.Announce(words.SwingSet)
+}
+func (w asPages) LookBackOver(span history.Span) {
+	w.d.market.Span = span
+	w.d.back.look(w.d.pipeline.shown)
+}
+func (w asPages) OpenRates()   { askRates(w.d.dialogs, w.d.files.folder(), w.d.market) }
+func (w asPages) FetchRates()  { w.d.market.Fetch() }
+func (w asPages) StopWaiting() { onScreen(w).stopWaiting() }
 func (w asPages) Redraw() {
 	if w.d.form != nil { // not while the columns are being made
 		w.d.pipeline.redraw()
@@ -71,12 +86,15 @@ func (w asHost) Change(do func(*session.Session)) { w.d.change(do) }
 func (w asHost) Take(s *session.Session)          { w.d.take(s) }
 func (w asHost) Ahead() *answer.Foresight         { return w.d.answer.Shown.Ahead }
 func (w asHost) Flip() answer.FlipKey             { return w.d.pipeline.flip }
-func (w asHost) Folder() string                   { return w.d.files.folder() }
-func (w asHost) Announce(text string)             { w.d.answer.Announce(text) }
-func (w asHost) Report(title, why string)         { w.d.dialogs.Tell(title, why) }
-func (w asHost) Saved()                           { w.d.show() }
-func (w asHost) Recent()                          { w.d.setMenu() }
-func (w asHost) Columns()                         { w.d.columns() }
+func (w asHost) Past() answer.PastOf {
+	return answer.PastOf{File: w.d.market.File, Span: w.d.market.Span}
+}
+func (w asHost) Folder() string           { return w.d.files.folder() }
+func (w asHost) Announce(text string)     { w.d.answer.Announce(text) }
+func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
+func (w asHost) Saved()                   { w.d.show() }
+func (w asHost) Recent()                  { w.d.setMenu() }
+func (w asHost) Columns()                 { w.d.columns() }
 func (w asHost) Warn(text string) {
 	w.d.answer.Warn(text)
 	w.d.status()
@@ -120,9 +138,47 @@ func (w onScreen) deliver(a *answer.Answer) {
 	w.d.offers.Price(a.Comparison, w.d.locale())
 	w.d.answer.Show(a, w.d.session.Chosen.Offer)
 	w.d.explain()
+	if w.d.answer.LooksBack() {
+		w.d.market.Recall()
+	}
+	w.d.back.look(a)
 }
 
 func (w onScreen) foresee(f *answer.Foresight) { w.d.answer.Foresee(f) }
+
+func (w onScreen) lookingBack() (j answer.PastJob, wanted bool) {
+	d := w.d
+	if !d.answer.LooksBack() {
+		return j, false
+	}
+	return answer.PastJob{
+		File: d.market.File, Span: d.market.Span, Style: w.style(),
+		Room: d.answer.Rooms(d.win.Canvas().Scale())[answer.Days],
+	}, true
+}
+
+func (w onScreen) lookBack(b pages.Back) { w.d.answer.LookBack(b) }
+
+// ratesChanged shows that other published rates are in use, or on their way.
+func (w onScreen) ratesChanged() {
+	w.d.answer.Refill()
+	w.d.back.look(w.d.pipeline.shown)
+}
+
+// stopWaiting gives up what is fetched or takes long; it says whether something was.
+func (w onScreen) stopWaiting() bool {
+	fetching := w.d.market.Busy != market.Idle
+	w.d.market.Stop()
+	return w.d.back.stop() || fetching
+}
+
+// escape leaves the dialog on top, or gives up what is waited for.
+func (w onScreen) escape(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape && len(w.d.dialogs.Open) == 0 && w.stopWaiting() {
+		return
+	}
+	w.d.dialogs.Escape(e)
+}
 
 func (w onScreen) settle(a *answer.Answer) {
 	w.d.answer.Say(a.Comparison)

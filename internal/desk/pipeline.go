@@ -27,6 +27,15 @@ type pipeline struct {
 	pace   *jobs.Pace
 	shown  *answer.Answer // the newest answer on the screen, nil for none
 	flip   answer.FlipKey // the flip that is looked at
+	gate   *sync.Mutex    // locked while a job is done
+	also   []besides      // what else is worked out of an answer
+}
+
+// besides is work that follows on an answer, and gives way to the next one.
+type besides interface {
+	Cancel()
+	Idle()
+	Stop()
 }
 
 // newPipeline shows on a screen; settle is how long after the last keystroke the headline
@@ -34,9 +43,10 @@ type pipeline struct {
 func newPipeline(on screen, settle time.Duration, post func(func())) *pipeline {
 	p := &pipeline{on: on}
 	p.pace = jobs.NewPace(settle, post, p.settle)
-	gate := new(sync.Mutex)
-	p.worker = jobs.NewLatest(gate, true, answer.Work, jobs.NewMailbox(post, p.deliver).Put)
-	p.ahead = jobs.NewLatest(gate, false, answer.LookAhead, jobs.NewMailbox(post, p.foresee).Put)
+	p.gate = new(sync.Mutex)
+	p.worker = jobs.NewLatest(p.gate, true, answer.Work, jobs.NewMailbox(post, p.deliver).Put)
+	p.ahead = jobs.NewLatest(p.gate, false, answer.LookAhead, jobs.NewMailbox(post, p.foresee).Put)
+	p.also = []besides{p.ahead}
 	return p
 }
 
@@ -48,6 +58,9 @@ func (p *pipeline) compute(h jobs.Haste) {
 
 // redraw asks for the pictures again, in the room there is now.
 func (p *pipeline) redraw() {
+	for _, b := range p.also {
+		b.Cancel()
+	}
 	p.on.foresee(nil)
 	p.worker.Post(p.on.question())
 }
@@ -111,10 +124,14 @@ func (p *pipeline) settleNow() {
 // idle waits until nothing is under way.
 func (p *pipeline) idle() {
 	p.worker.Idle()
-	p.ahead.Idle()
+	for _, b := range p.also {
+		b.Idle()
+	}
 }
 
 func (p *pipeline) stop() {
 	p.worker.Stop()
-	p.ahead.Stop()
+	for _, b := range p.also {
+		b.Stop()
+	}
 }

@@ -48,6 +48,7 @@ var floors = map[string]int{
 	"internal/desk/jobs":    20, // work away from the interface thread
 	"internal/desk/answer":  20, // a scenario computed and drawn
 	"internal/desk/session": 21, // what is open, chosen, undone and kept
+	"internal/desk/market":  21, // published rates in use
 	"internal/desk/offers":  22, // the left column
 	"internal/desk/form":    22, // the middle column
 	"internal/desk/pages":   22, // the right column
@@ -72,7 +73,7 @@ type room struct {
 
 var rooms = []room{
 	{tree: "fyne.io", in: []string{"internal/desk", "cmd/reelworth"},
-		not: []string{"internal/desk/jobs", "internal/desk/answer", "internal/desk/session"},
+		not: []string{"internal/desk/jobs", "internal/desk/answer", "internal/desk/market", "internal/desk/session"},
 		why: "the toolkit stays in the window, so that everything else runs without one"},
 	{tree: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure"}, tests: true,
 		why: "it compares pictures in tests"},
@@ -100,7 +101,8 @@ var keeps = map[string]struct {
 }{
 	"internal/desk/kit":     {[]string{"assets", "internal/palette"}, "a widget shows what it is given, whatever that is"},
 	"internal/desk/jobs":    {nil, "it does jobs, whatever they are"},
-	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/money", "internal/palette", "internal/scenario"}, "it is computed and drawn, not shown"},
+	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/history", "internal/money", "internal/palette", "internal/rates", "internal/scenario"}, "it is computed and drawn, not shown"},
+	"internal/desk/market":  {[]string{"internal/desk/jobs", "internal/history", "internal/rates", "internal/words"}, "it is which rates are in use, not what follows from them"},
 	"internal/desk/session": {[]string{"internal/desk/jobs", "internal/draft", "internal/library", "internal/scenario", "internal/words"}, "it is the work, not how it looks or what follows from it"},
 }
 

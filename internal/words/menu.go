@@ -20,6 +20,9 @@ const (
 	MenuExportFlip   = "Export what changes it…"
 	MenuExportSwings = "Export how far it swings…"
 	MenuExportSizes  = "Export order sizes…"
+	MenuExportPast   = "Export the past…"
+	MenuOpenRates    = "Open published rates…"
+	MenuFetchRates   = "Fetch published rates from the bank"
 	MenuQuit         = "Quit"
 
 	MenuEdit        = "Edit"

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"reelworth/internal/history"
 	"reelworth/internal/library"
 )
 
@@ -18,7 +19,10 @@ func Failure(err error) string {
 	var changed *library.ChangedOutside
 	var there *library.AlreadyThere
 	var protected *library.Protected
+	var empty *history.Empty
 	switch {
+	case errors.As(err, &empty):
+		return PastEmpty(empty)
 	case errors.As(err, &problem):
 		wrong, remedy := Problem(problem)
 		if problem.Path == "" {

@@ -49,6 +49,7 @@ const (
 	ChartFlip   = "what changes it"
 	ChartSwings = "how far it may go"
 	ChartSizes  = "order size"
+	ChartPast   = "the past"
 
 	Export           = "Export"
 	ExportColours    = "Colours"

@@ -40,6 +40,7 @@ const (
 	Flip
 	Swings
 	Sizes
+	Days
 	Figures
 )
 
@@ -91,12 +92,18 @@ func Work(_ context.Context, j Job) (*Answer, bool) {
 // drawAll draws the figures that have room and a drawing.
 func drawAll(space Rooms, draw func(i int, w, h float64) *figure.Drawing) (pictures [Figures]Picture) {
 	for i, room := range space {
-		if room.empty() {
-			continue
-		}
-		if d := draw(i, float64(room.Width/room.Text), float64(room.Height/room.Text)); d != nil {
-			pictures[i] = Picture{d, room.Text, d.ImageOn(&shelf, float64(room.Scale*room.Text))}
+		if !room.empty() {
+			pictures[i] = room.draw(func(w, h float64) *figure.Drawing { return draw(i, w, h) })
 		}
 	}
 	return pictures
+}
+
+// draw makes the picture of a drawing that fills the room; an empty one of none.
+func (c Room) draw(draw func(w, h float64) *figure.Drawing) Picture {
+	d := draw(float64(c.Width/c.Text), float64(c.Height/c.Text))
+	if d == nil {
+		return Picture{}
+	}
+	return Picture{d, c.Text, d.ImageOn(&shelf, float64(c.Scale*c.Text))}
 }

@@ -8,8 +8,10 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/figure"
+	"reelworth/internal/history"
 	"reelworth/internal/money"
 	"reelworth/internal/palette"
+	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
 )
 
@@ -24,6 +26,13 @@ type Export struct {
 	Today    scenario.Date
 	Locale   money.Locale
 	Flip     FlipKey // the one to draw
+	Past     PastOf  // of the figure of the past
+}
+
+// PastOf is which days of which rates are looked back on.
+type PastOf struct {
+	File *rates.File
+	Span history.Span
 }
 
 // Draw computes the chart and draws it in its format.
@@ -36,12 +45,18 @@ func (e Export) Draw() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := compare.Compare(e.Scenario, scenario.Check(e.Scenario), e.Today)
+	faults := scenario.Check(e.Scenario)
+	c := compare.Compare(e.Scenario, faults, e.Today)
 	drawn := figure.Export{
 		Figure: exportFigures[e.Figure], Comparison: &c, Chosen: e.Chosen,
 		Style: figure.Style{Theme: theme, Locale: e.Locale}, Date: e.Today, Scale: float64(scale),
 	}
-	if err := drawn.Foresee(context.Background(), e.Flip.Input, e.Flip.Up); err != nil {
+	if e.Figure == Days {
+		drawn.History, err = history.Of(context.Background(), e.Scenario, faults, e.Past.File, e.Past.Span, nil)
+	} else {
+		err = drawn.Foresee(context.Background(), e.Flip.Input, e.Flip.Up)
+	}
+	if err != nil {
 		return nil, err
 	}
 	var b bytes.Buffer
@@ -53,5 +68,5 @@ func (e Export) Draw() ([]byte, error) {
 
 var exportFigures = map[int]string{
 	Cost: figure.FigureCost, Spend: figure.FigureSpend, Flip: figure.FigureFlip,
-	Swings: figure.FigureSwings, Sizes: figure.FigureSizes,
+	Swings: figure.FigureSwings, Sizes: figure.FigureSizes, Days: figure.FigureHistory,
 }

@@ -19,6 +19,7 @@ type Host interface {
 	Take(*session.Session)            // work on something else
 	Ahead() *answer.Foresight         // what would change the answer, nil until known
 	Flip() answer.FlipKey             // the one that is looked at
+	Past() answer.PastOf              // which days are looked back on
 	Folder() string                   // where file questions begin
 	Announce(text string)             // what was done
 }

@@ -23,10 +23,15 @@ type ExportChoice struct {
 var exportNames = map[int]string{
 	answer.Cost: words.ChartCost, answer.Spend: words.ChartSpend, answer.Flip: words.ChartFlip,
 	answer.Swings: words.ChartSwings, answer.Sizes: words.ChartSizes,
+	answer.Days: words.ChartPast,
 }
 
 // AskExport asks where to write a chart, and how.
 func (a *Asker) AskExport(fig int) {
+	if fig == answer.Days && a.host.Past().File == nil {
+		a.on.Tell(words.NoPastYet, words.NoMarket)
+		return
+	}
 	choice := &ExportChoice{Figure: fig, Theme: kit.Palette().Name, Scale: "2"}
 	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: words.ColoursPaper}, {Value: palette.Safelight.Name, Label: words.ColoursSafelight}}, func(v string) { choice.Theme = v })
 	theme.Set(choice.Theme)
@@ -60,6 +65,7 @@ func (a *Asker) Export(path string, choice ExportChoice) {
 		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
 		Scenario: now.Current(), Chosen: now.ChosenOffer(),
 		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(),
+		Past: a.host.Past(),
 	}
 	a.work.Do(func() func() {
 		data, err := e.Draw()

@@ -144,3 +144,29 @@ func TestABusyThreadFindsOneAnswer(t *testing.T) {
 		t.Error("opened", opened)
 	}
 }
+
+// A job that is cancelled is not done, and the next one is.
+func TestACancelledJobGivesWay(t *testing.T) {
+	started, done := make(chan bool), make(chan int, 9)
+	l := NewLatest(new(sync.Mutex), false, func(ctx context.Context, j int) (int, bool) {
+		if j == 1 {
+			started <- true
+			<-ctx.Done()
+		}
+		return j, ctx.Err() == nil
+	}, func(a int) { done <- a })
+	l.Post(1)
+	<-started
+	l.Post(2)
+	l.Cancel()
+	l.Idle()
+	if l.Busy() || len(done) != 0 {
+		t.Errorf("busy %v, %d answers", l.Busy(), len(done))
+	}
+	l.Post(3)
+	l.Idle()
+	l.Stop()
+	if got := <-done; got != 3 {
+		t.Error(got)
+	}
+}

@@ -40,6 +40,24 @@ func (l *Latest[J, A]) Post(j J) {
 	l.wake.Broadcast()
 }
 
+// Cancel drops a job that waits, and tells the one under way to give up.
+func (l *Latest[J, A]) Cancel() {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	l.waiting = nil
+	if l.cancel != nil {
+		l.cancel()
+	}
+	l.wake.Broadcast()
+}
+
+// Busy says whether a job waits or is under way.
+func (l *Latest[J, A]) Busy() bool {
+	l.mu.Lock()
+	defer l.mu.Unlock()
+	return l.waiting != nil || l.cancel != nil
+}
+
 // Idle waits until nothing waits and nothing is under way.
 func (l *Latest[J, A]) Idle() {
 	l.mu.Lock()

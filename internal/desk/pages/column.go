@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/compare"
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/market"
 	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
@@ -28,14 +29,15 @@ type Column struct {
 	Receipt *ReceiptPage
 	Changes *ChangesPage
 	Sizes   *SizesPage
+	Past    *PastPage
 
 	locale func() money.Locale
 	Shown  View
 }
 
 // NewColumn is a column without an answer yet.
-func NewColumn(act Actions, loc func() money.Locale) *Column {
-	a := &Column{locale: loc}
+func NewColumn(act Actions, loc func() money.Locale, rates *market.Market) *Column {
+	a := &Column{locale: loc, Shown: View{Market: rates}}
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
 	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
 	a.Status = kit.NewText(kit.SizeSmall).Lines(1)
@@ -50,7 +52,8 @@ func NewColumn(act Actions, loc func() money.Locale) *Column {
 	a.Receipt = newReceiptPage(act)
 	a.Changes = newChangesPage(act)
 	a.Sizes = newSizesPage(act, copied)
-	a.pages = []page{a.Charts, a.Receipt, a.Changes, a.Sizes, newTablesPage(copied), newNotesPage()}
+	a.Past = newPastPage(act, copied)
+	a.pages = []page{a.Charts, a.Receipt, a.Changes, a.Sizes, a.Past, newTablesPage(copied), newNotesPage()}
 	var tabs []kit.Tab
 	for _, p := range a.pages {
 		tabs = append(tabs, kit.Tab{Name: p.name(a.Shown), Content: p.object()})
@@ -119,6 +122,15 @@ func (a *Column) Foresee(f *answer.Foresight) {
 	}
 }
 
+// LookBack takes in what is known of the past.
+func (a *Column) LookBack(b Back) {
+	a.Shown.Back = b
+	a.fill()
+}
+
+// Refill shows what of the page in sight is another.
+func (a *Column) Refill() { a.fill() }
+
 // fill brings the page in sight up to date; the others wait until they are.
 func (a *Column) fill() {
 	if a.Shown.answer != nil {
@@ -132,6 +144,9 @@ func (a *Column) Rooms(scale float32) answer.Rooms { return a.pages[a.Tabs.At].r
 
 // LooksAhead says whether the page in sight is about what would change the answer.
 func (a *Column) LooksAhead() bool { return a.Tabs.At == Changes || a.Tabs.At == Sizes }
+
+// LooksBack says whether the page in sight is about the past.
+func (a *Column) LooksBack() bool { return a.Tabs.At == Past }
 
 // Without says what is not part of the answer: fields held back, offers left out.
 func (a *Column) Without(withheld []string) {

@@ -5,7 +5,10 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/market"
+	"reelworth/internal/history"
 	"reelworth/internal/money"
+	"reelworth/internal/scenario"
 )
 
 // page is one tab of the answer.
@@ -22,6 +25,15 @@ type View struct {
 	Ahead  *answer.Foresight // what would change it, nil until known
 	offer  int               // the one that is looked at
 	locale money.Locale
+	Market *market.Market // published rates
+	Back
+}
+
+// Back is what is known of the past.
+type Back struct {
+	Past             *answer.Past // nil until the first is there
+	PastDone, PastOf int          // days of one that takes long; 0 for none under way
+	PastStopped      bool         // nobody waits for it any more
 }
 
 // comparison is what the page shows, nil until the first is there.
@@ -38,6 +50,7 @@ const (
 	Receipt
 	Changes
 	Sizes
+	Past
 	Tables
 	Notes
 )
@@ -49,5 +62,10 @@ type Actions interface {
 	LookAtFlip(answer.FlipKey)     // at another place where the answer flips
 	Order(offer string, units int) // buy so many units at once
 	AskRange()                     // how far an input swings
+	SetRange(scenario.Range)       // let an input swing so far
+	LookBackOver(history.Span)     // over other days
+	OpenRates()                    // published ones, from a file
+	FetchRates()                   // published ones, from the bank
+	StopWaiting()                  // for what is fetched or takes long
 	Mend()                         // go to what keeps something out of the answer
 }

@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"reelworth/internal/desk"
+	"reelworth/internal/desk/pages"
 )
 
 // shot is one picture: how to get there from the demo.
@@ -24,12 +25,20 @@ type shot struct {
 
 var shots = []shot{
 	{"charts", 1280, 800, func(h *desk.Harness) { h.Type("offer[3].shipping", "34.50") }},
-	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(1) }},
-	{"changes", 1280, 800, func(h *desk.Harness) { h.Page(2) }},
-	{"changes-tall", 1440, 1400, func(h *desk.Harness) { h.Page(2) }},
-	{"sizes", 1280, 800, func(h *desk.Harness) { h.Page(3) }},
-	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(4) }},
-	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(5) }},
+	{"receipt", 1280, 800, func(h *desk.Harness) { h.Page(pages.Receipt) }},
+	{"changes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Changes) }},
+	{"changes-tall", 1440, 1400, func(h *desk.Harness) { h.Page(pages.Changes) }},
+	{"sizes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Sizes) }},
+	{"past", 1280, 800, past(6900)},
+	{"past-tall", 1440, 1400, past(6900)},
+	{"past-one-day", 1280, 800, past(1)},
+	{"past-none", 1280, 800, func(h *desk.Harness) { h.Page(pages.Past) }},
+	{"past-wrong", 1280, 800, func(h *desk.Harness) {
+		past(300)(h)
+		h.Rates("/nowhere/rates.csv")
+	}},
+	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(pages.Tables) }},
+	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Notes) }},
 	{"deal", 1280, 800, func(h *desk.Harness) { h.Deal("7.40") }},
 	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
 	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
@@ -63,7 +72,7 @@ var shots = []shot{
 	{"small", 1024, 700, func(*desk.Harness) {}},
 	{"large", 2560, 1440, func(*desk.Harness) {}},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
-	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(1) }},
+	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},
 }
 
 func main() {

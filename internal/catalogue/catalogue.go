@@ -48,7 +48,7 @@ const (
 
 // entries are all by key, in the order of the file; byKey finds them.
 var (
-	entries = join(fileFields, scenarioFields, rateFields, borderFields, loadingFields, developingFields, offerFields, reelFields, boxedFields, rangeFields, inHandFields)
+	entries = join(fileFields, scenarioFields, rateFields, borderFields, loadingFields, developingFields, offerFields, reelFields, boxedFields, seenFields, rangeFields, inHandFields)
 	byKey   = index(entries)
 )
 
@@ -94,7 +94,7 @@ func Plain(key string) string {
 // sections are what the tables of the file are called in the window.
 var sections = map[string]string{
 	"shooting": "The year's shooting", "loading": "Loading", "developing": "Developing", "border": "At the border",
-	"rate": "Exchange rates", "reel": "The reel", "boxed": "The pack", "offer": "The offer", "range": "Ranges",
+	"rate": "Exchange rates", "reel": "The reel", "boxed": "The pack", "offer": "The offer", "seen": "Prices seen", "range": "Ranges",
 }
 
 // Section is what a table is called in the window, by the last part of its key; "" for

@@ -80,3 +80,12 @@ var boxedFields = []Entry{
 	{"offer.boxed.spoiled_percent", Percent, "Lost to faults", "what is lost to faults", "exposures expected to be bad, of old or doubtful film; below 100",
 		"Exposures of a hundred that are expected to be bad, such as 10 in old film. Fresh film has 0. The good ones bear their cost."},
 }
+
+var seenFields = []Entry{
+	{"offer.seen.date", None, "Seen on", "day it was seen", "the day it was seen",
+		"The day on which the seller asked this price."},
+	{"offer.seen.price", Seller, "Price seen", "price seen", "what was asked that day for one reel or one pack; counts for nothing until it is the price",
+		"What the seller asked that day. It counts for nothing until you put it in use, which makes it the price."},
+	{"offer.seen.note", None, "Note", "note", "anything",
+		"Whatever you want to remember about this price, such as a sale. It changes no figure."},
+}

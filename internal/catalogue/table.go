@@ -12,7 +12,7 @@ import (
 // lists are the tables of which a file may have several.
 var lists = map[string]bool{
 	"scenario": true, "scenario.rate": true, "scenario.loading.equipment": true, "scenario.developing": true,
-	"scenario.developing.equipment": true, "scenario.offer": true, "scenario.range": true,
+	"scenario.developing.equipment": true, "scenario.offer": true, "scenario.offer.seen": true, "scenario.range": true,
 	"reel": true, "reel.load": true, "reel.result": true, "reel.recount": true,
 }
 

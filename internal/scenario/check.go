@@ -147,6 +147,9 @@ func checkOffer(s *Scenario, i int, r *reporter, routes map[string]error) {
 		}
 		r.fault([]step{at, key("developing")}, NoProcess, Args{Got: o.Developing, Name: there})
 	}
+	if have := len(o.Seen); have > MaxSeen {
+		r.fault([]step{at, element("seen", MaxSeen)}, TooMany, Args{Have: have, Most: MaxSeen})
+	}
 	checkRoute(s, o, at, r, routes)
 	checkKind(o, at, r)
 	if o.Kind == KindReel && o.Reel != nil {

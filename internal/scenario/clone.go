@@ -40,6 +40,10 @@ func (o Offer) clone() Offer {
 		boxed.Extra = boxed.Extra.clone()
 		o.Boxed = &boxed
 	}
+	o.Seen = slices.Clone(o.Seen)
+	for i := range o.Seen {
+		o.Seen[i].Extra = o.Seen[i].Extra.clone()
+	}
 	o.Extra = o.Extra.clone()
 	return o
 }

@@ -21,6 +21,7 @@ const (
 	MaxRanges    = 1000
 	MaxReels     = 500 // in hand
 	MaxRows      = 500 // of each kind in a reel's log
+	MaxSeen      = 500 // prices of an offer
 )
 
 // Reading is everything a file has to say.
@@ -236,6 +237,8 @@ func limitOf(typ reflect.Type) int {
 		return MaxRanges
 	case reflect.TypeFor[Load](), reflect.TypeFor[Result](), reflect.TypeFor[Recount]():
 		return MaxRows
+	case reflect.TypeFor[Seen]():
+		return MaxSeen
 	}
 	return MaxBytes
 }

@@ -178,7 +178,17 @@ type Offer struct {
 	Developing         string  `toml:"developing"`
 	Reel               *Reel   `toml:"reel"`
 	Boxed              *Boxed  `toml:"boxed"`
+	Seen               []Seen  `toml:"seen"`
 	Extra              Extra
+}
+
+// Seen is a price that an offer had on a day, in the seller's currency. It counts for
+// nothing until it becomes the offer's price.
+type Seen struct {
+	Date  Date    `toml:"date" rule:"required"`
+	Price Decimal `toml:"price" rule:"required,above=0"`
+	Note  string  `toml:"note" rule:"longest=2000"`
+	Extra Extra
 }
 
 // Reel says how a long film is cut. Lengths in millimetres unless named

@@ -95,7 +95,7 @@ func edited(t *rapid.T, f File) (g File, removed bool) {
 	for range rapid.IntRange(1, 5).Draw(t, "changes") {
 		i := rapid.IntRange(0, len(g.Scenarios)-1).Draw(t, "scenario")
 		s := &g.Scenarios[i]
-		switch rapid.IntRange(0, 9).Draw(t, "change") {
+		switch rapid.IntRange(0, 10).Draw(t, "change") {
 		case 0:
 			s.Name = "renamed " + fmt.Sprint(len(s.Name))
 		case 1:
@@ -134,6 +134,9 @@ func edited(t *rapid.T, f File) (g File, removed bool) {
 			n := New("another", "EUR", Month{2027, 1})
 			g.Scenarios = slicesInsert(t, g.Scenarios, n)
 			g.Scenarios = rapid.Permutation(g.Scenarios).Draw(t, "scenarios")
+		case 10:
+			o := &s.Offers[rapid.IntRange(0, len(s.Offers)-1).Draw(t, "offer")]
+			o.See(Seen{Date: Date{2026, 11, rapid.IntRange(1, 30).Draw(t, "day")}, Price: anyNumber(t, "price"), Note: "seen"})
 		}
 	}
 	return g, removed

@@ -28,6 +28,7 @@ func (w asForm) Changed()                  { w.d.rebuild() }
 func (w asForm) Withheld()                 { w.d.status() }
 func (w asForm) Explain()                  { w.d.explain() }
 func (w asForm) Redraw()                   { w.d.pipeline.redraw() }
+func (w asForm) AskSeen(offer int)         { w.d.asker.AskSeen(offer) }
 func (w asForm) Typed() {
 	w.d.show()
 	w.d.pipeline.compute(jobs.Settles)

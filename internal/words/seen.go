@@ -8,8 +8,11 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// SawIt is the link beside a price.
-const SawIt = "Saw it at another price…"
+// What the question about prices seen says.
+const (
+	SawIt     = "Saw it at another price…" // the link beside a price
+	SeenNoDay = "write the day as 2026-11-20"
+)
 
 // SeenFinding names the lowest and the highest price that was seen of an offer, and where
 // its own stands among them: "Seen 4 times, USD 99.00 (3 May 2026) to 129.00 (1 Nov 2026);

@@ -21,6 +21,7 @@ type Window interface {
 	Withheld() // what was typed is kept out of the scenario
 	Explain()  // fields came into sight that say nothing yet
 	Redraw()   // the figures stress another part now
+	AskSeen(offer int)
 }
 
 // Column is the middle column: the form of what is chosen, and help for the field under

@@ -186,3 +186,6 @@ func (c *Column) Change(do func(*session.Session)) {
 	do(c.win.Session())
 	c.win.Changed()
 }
+
+// AskSeen asks for a price that was seen of an offer.
+func (c *Column) AskSeen(offer int) { c.win.AskSeen(offer) }

@@ -47,6 +47,7 @@ type editor interface {
 	Nudge(f *Field, step int)
 	Change(do func(*session.Session)) // of more than a field: what it shows may alter
 	GoTo(key string)                  // another field
+	AskSeen(offer int)                // for a price that was seen
 }
 
 // numberField is a field for typing, its value set to the right.

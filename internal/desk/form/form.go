@@ -23,9 +23,16 @@ type Form struct {
 	fields []*Field
 	head   *kit.Text
 	under  *kit.Text
+	says   []says
 	notes  *fyne.Container // what is worth knowing about what is chosen
 	told   []string        // its sentences
 	body   *fyne.Container
+}
+
+// says is a text that follows what is typed.
+type says struct {
+	text *kit.Text
+	of   func(*scenario.Scenario, money.Locale) string
 }
 
 // group is some fields under a heading. A folded group is one step away, behind its
@@ -34,7 +41,8 @@ type group struct {
 	heading string
 	fields  []*Field
 	actions []fyne.CanvasObject
-	fold    string // the link's words, "" for a group that is always open
+	note    func(*scenario.Scenario, money.Locale) string // said below the fields; nil for nothing
+	fold    string                                        // the link's words, "" for a group that is always open
 	open    bool
 }
 
@@ -43,7 +51,7 @@ func (f *Form) build(unfold func()) *fyne.Container {
 	f.head = kit.NewText(kit.SizeTitle).AtMost(2)
 	f.under = kit.Small("").AtMost(1)
 	f.body = kit.Inset(kit.NewStack(kit.FormWidth+40, 0), 20, 14, 20, 24)
-	f.fields = nil
+	f.fields, f.says = nil, nil
 	f.body.Add(f.head)
 	f.body.Add(f.under)
 	for i := range f.groups {
@@ -84,6 +92,11 @@ func (f *Form) add(g *group, unfold func()) {
 		}
 		f.body.Add(fd.Row)
 	}
+	if g.note != nil {
+		text := kit.Small("")
+		f.says = append(f.says, says{text, g.note})
+		f.body.Add(text)
+	}
 	for _, a := range g.actions {
 		f.body.Add(kit.Space(6))
 		f.body.Add(a)
@@ -98,6 +111,15 @@ func (f *Form) show(s *scenario.Scenario, l money.Locale) {
 	f.head.Set(kit.Span{Text: f.title(s), Bold: true})
 	if f.subtitle != nil {
 		f.under.Set(kit.Span{Text: f.subtitle(s), Color: kit.Muted})
+	}
+	for _, t := range f.says {
+		said := t.of(s, l)
+		t.text.Set(kit.Span{Text: said, Color: kit.Muted})
+		if said == "" {
+			t.text.Hide()
+		} else {
+			t.text.Show()
+		}
 	}
 	for _, fd := range f.fields {
 		fd.show(s, l)

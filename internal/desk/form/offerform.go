@@ -23,7 +23,7 @@ func (b forms) offerForm(s *scenario.Scenario, i int) *Form {
 			return words.FromSeller(o(s).Seller)
 		},
 	}
-	f.groups = append(f.groups, b.pageGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
+	f.groups = append(f.groups, b.pageGroup(s, of), b.seenGroup(s, of), b.homeGroup(s, of), b.filmGroup(s, of), b.afterGroup(s, of))
 	further := b.furtherGroup(of)
 	f.groups = append(f.groups, further)
 	if s.Offers[i].Kind == scenario.KindReel && s.Offers[i].Reel != nil {

@@ -13,6 +13,7 @@ import (
 // ReceiptPage is what an offer costs item by item, and how its reel is cut.
 type ReceiptPage struct {
 	Table   *ReceiptTable
+	Seen    *kit.Text // the lowest and the highest price that was seen
 	Strip   *FigureView
 	StripOf *fyne.Container
 	list    *fyne.Container
@@ -20,9 +21,9 @@ type ReceiptPage struct {
 }
 
 func newReceiptPage(act Actions) *ReceiptPage {
-	p := &ReceiptPage{Table: newReceiptTable(), Strip: newFigureView(act.Redraw, nil)}
+	p := &ReceiptPage{Table: newReceiptTable(), Seen: kit.NewText(kit.SizeSmall + 1), Strip: newFigureView(act.Redraw, nil)}
 	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, 116)), 0, 16, 0, 0)
-	p.list = kit.Inset(kit.NewStack(0, 0, p.Table, p.StripOf), 0, 6, 14, 12)
+	p.list = kit.Inset(kit.NewStack(0, 8, p.Table, p.Seen, p.StripOf), 0, 6, 14, 12)
 	p.scroll = container.NewVScroll(p.list)
 	return p
 }
@@ -37,6 +38,12 @@ func (p *ReceiptPage) fill(v View) {
 	seller, home := words.ReceiptColumns(c, offer)
 	p.Table.show(seller, home, words.Receipt(c, offer, v.locale))
 	isReel := offer < len(c.Offers) && c.Offers[offer].Fault == nil && c.Offers[offer].Kind == scenario.KindReel
+	seen := ""
+	if offer < len(c.Scenario.Offers) {
+		seen = words.SeenFinding(&c.Scenario.Offers[offer], v.locale)
+	}
+	p.Seen.Set(kit.Span{Text: seen, Color: kit.Muted})
+	show(p.Seen, seen != "")
 	if isReel {
 		p.StripOf.Show()
 	} else {

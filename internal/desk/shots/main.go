@@ -37,6 +37,11 @@ var shots = []shot{
 		past(300)(h)
 		h.Rates("/nowhere/rates.csv")
 	}},
+	{"seen", 1280, 800, func(h *desk.Harness) {
+		h.Put(seen())
+		h.Topic("offer", 2)
+		h.Page(pages.Receipt)
+	}},
 	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(pages.Tables) }},
 	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Notes) }},
 	{"deal", 1280, 800, func(h *desk.Harness) { h.Deal("7.40") }},

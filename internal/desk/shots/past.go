@@ -7,6 +7,8 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/shopspring/decimal"
+
 	"reelworth/internal/desk"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/scenario"
@@ -46,4 +48,14 @@ func wandering(days int) string {
 		i++
 	}
 	return b.String()
+}
+
+// seen is the demo with some prices seen of its reel.
+func seen() scenario.File {
+	f := scenario.Demo()
+	o := &f.Scenarios[0].Offers[2]
+	for i, price := range []string{"124.50", "129.00", "119.00", "99.00", "109.90", "118.00"} {
+		o.See(scenario.Seen{Date: scenario.Date{Year: 2026, Month: 5, Day: 3}.AddDays(34 * i), Price: decimal.RequireFromString(price)})
+	}
+	return f
 }

@@ -44,6 +44,10 @@ var elsewhere = map[string]string{
 	"range.offer": "ranges are set where they are shown, in the page that shows them",
 	"range.low":   "ranges are set where they are shown, in the page that shows them",
 	"range.high":  "ranges are set where they are shown, in the page that shows them",
+
+	"offer.seen.date":  "prices seen are kept in a question beside the price",
+	"offer.seen.price": "prices seen are kept in a question beside the price",
+	"offer.seen.note":  "prices seen are kept in a question beside the price",
 }
 
 var anyIndex = regexp.MustCompile(`\[\d+\]`)

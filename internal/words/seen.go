@@ -10,8 +10,15 @@ import (
 
 // What the question about prices seen says.
 const (
-	SawIt     = "Saw it at another price…" // the link beside a price
-	SeenNoDay = "write the day as 2026-11-20"
+	SawIt      = "Saw it at another price…" // the link beside a price
+	SeenTitle  = "Prices seen"
+	SeenAt     = "Saw it at"
+	SeenOn     = "on"
+	SeenNote   = "Note"
+	SeenKeep   = "Keep it"
+	SeenUse    = "Put in use"
+	SeenForget = "Forget"
+	SeenNoDay  = "write the day as 2026-11-20"
 )
 
 // SeenFinding names the lowest and the highest price that was seen of an offer, and where

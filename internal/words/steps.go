@@ -16,6 +16,7 @@ const (
 	StepOrder           = "how much is ordered at once"
 	StepNewScenario     = "a new scenario"
 	StepRename          = "the name of the scenario"
+	StepForgetSeen      = "forgetting a price seen"
 )
 
 // StepAdd is adding something by its name.
@@ -29,3 +30,9 @@ func StepDuplicate(name string) string { return "duplicating " + name }
 
 // StepDelete is taking a whole scenario away.
 func StepDelete(name string) string { return "deleting " + name }
+
+// StepSeen is keeping a price that was seen of an offer.
+func StepSeen(offer string) string { return "a price seen of " + offer }
+
+// StepUseSeen is putting a price that was seen in use.
+func StepUseSeen(offer string) string { return "the price of " + offer }

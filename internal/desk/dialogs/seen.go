@@ -34,17 +34,17 @@ func (a *Asker) AskSeen(offer int) {
 	p.list = kit.NewStack(width, 6)
 	p.scroll = container.NewVScroll(p.list)
 	body := kit.NewStack(width, 6,
-		kit.NewRow("Saw it at", p.price, kit.NumberWidth, o.Currency),
-		kit.NewRow("on", p.day, kit.NumberWidth, ""),
-		kit.NewRow("Note", p.note, 250*kit.TextFactor, ""),
+		kit.NewRow(words.SeenAt, p.price, kit.NumberWidth, o.Currency),
+		kit.NewRow(words.SeenOn, p.day, kit.NumberWidth, ""),
+		kit.NewRow(words.SeenNote, p.note, 250*kit.TextFactor, ""),
 		p.why, p.scroll)
 	for _, box := range []*kit.TextBox{p.price, p.day, p.note} {
 		box.Entry.OnSubmitted = func(string) { p.keep() }
 		box.Entry.Escape = func() { p.dialog.Leave() }
 	}
 	p.fill()
-	p.dialog = a.on.Ask("Prices seen", kit.AtWidth(width, body), p.price.Entry,
-		kit.Reply{Label: "Close"}, kit.Reply{Label: "Keep it", Do: p.keep, Stay: true})
+	p.dialog = a.on.Ask(words.SeenTitle, kit.AtWidth(width, body), p.price.Entry,
+		kit.Reply{Label: words.Close}, kit.Reply{Label: words.SeenKeep, Do: p.keep, Stay: true})
 	p.price.Entry.SelectAll()
 }
 
@@ -56,12 +56,12 @@ func (p *seenPanel) fill() {
 	places := o.SeenPlaces()
 	for i := len(places) - 1; i >= 0; i-- {
 		place := places[i]
-		line := kit.NewLine(14, kit.NewLink("Forget", func() {
+		line := kit.NewLine(14, kit.NewLink(words.SeenForget, func() {
 			p.a.host.Change(func(s *session.Session) { s.ForgetSeen(p.offer, place) })
 			p.fill()
 		}))
 		if !o.Seen[place].Price.Equal(o.Price) {
-			line.Objects = append([]fyne.CanvasObject{kit.NewLink("Put in use", func() {
+			line.Objects = append([]fyne.CanvasObject{kit.NewLink(words.SeenUse, func() {
 				p.a.host.Change(func(s *session.Session) { s.UseSeen(p.offer, place) })
 				p.dialog.Hide()
 			})}, line.Objects...)

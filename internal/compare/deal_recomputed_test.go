@@ -56,7 +56,7 @@ func TestDealsAreRecomputedPlainly(t *testing.T) {
 		met[mostBadHolds(t, s, o, a, other.PerRoll.Total)]++
 	})
 	for _, what := range []string{"none", "rolls", "a reel's percent"} {
-		if met[what] == 0 {
+		if met[what] == 0 && !testing.Short() { // few draws may miss one
 			t.Errorf("%s never came about: %v", what, met)
 		}
 	}

@@ -131,6 +131,7 @@ var tableNouns = map[string]struct{ one, many string }{
 	"scenario.developing":           {"a way to develop", "ways to develop"},
 	"scenario.developing.equipment": {"a piece of equipment", "pieces of equipment"},
 	"scenario.offer":                {"a way to buy", "ways to buy"},
+	"scenario.offer.seen":           {"a price seen", "prices seen"},
 	"scenario.offer.reel":           {one: "the reel"},
 	"scenario.offer.boxed":          {one: "the pack"},
 	"scenario.range":                {"a range", "ranges"},

@@ -64,7 +64,7 @@ const margin = 28
 func (e Export) Drawing() (*Drawing, error) {
 	f, ok := e.finding()
 	if !ok {
-		return nil, fmt.Errorf("no figure is called %q; there are %s", e.Figure, strings.Join(slices.Concat(Figures(), OutlookFigures(), []string{FigureHistory, FigureSideBySide}), ", "))
+		return nil, fmt.Errorf("figure: none is called %q, but %s", e.Figure, strings.Join(slices.Concat(Figures(), OutlookFigures(), []string{FigureHistory, FigureSideBySide}), ", "))
 	}
 	w, h := e.W, e.H
 	if w <= 0 {
@@ -95,7 +95,7 @@ func (e Export) Write(w io.Writer, format string) error {
 	case "pdf":
 		return d.WritePDF(w)
 	}
-	return fmt.Errorf("a figure cannot be written as %q; it can be written as %s", format, strings.Join(Formats(), ", "))
+	return fmt.Errorf("figure: there is no format %q, but %s", format, strings.Join(Formats(), ", "))
 }
 
 // exportTitle is larger than on the screen: an export stands alone.

@@ -60,11 +60,11 @@ func TestExportsComeAtTheirScale(t *testing.T) {
 
 func TestWhatCannotBeExportedIsSaidWithWhatCan(t *testing.T) {
 	e := Export{Figure: "pie", Comparison: compared(demo()), Style: english(palette.Paper)}
-	if err := e.Write(io.Discard, "png"); err == nil || !strings.Contains(err.Error(), `"pie"; there are cost-per-roll, spend, flip, swings, order-size`) {
+	if err := e.Write(io.Discard, "png"); err == nil || !strings.Contains(err.Error(), `"pie", but cost-per-roll, spend, flip, swings, order-size`) {
 		t.Errorf("an unknown figure: %v", err)
 	}
 	e.Figure = FigureCost
-	if err := e.Write(io.Discard, "gif"); err == nil || !strings.Contains(err.Error(), `"gif"; it can be written as png, svg, pdf`) {
+	if err := e.Write(io.Discard, "gif"); err == nil || !strings.Contains(err.Error(), `"gif", but png, svg, pdf`) {
 		t.Errorf("an unknown format: %v", err)
 	}
 	if err := e.Write(full{}, "svg"); err == nil || !strings.Contains(err.Error(), "disc is full") {

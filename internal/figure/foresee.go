@@ -7,11 +7,12 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
+	"reelworth/internal/words"
 )
 
 // ErrNothing is the error of an export of what would change the answer where nothing is
 // compared with anything.
-var ErrNothing = errors.New("there is nothing to draw: choose a way to buy that can be computed and compared with another")
+var ErrNothing = errors.New(words.NothingToDraw)
 
 // Foresee works out what a figure of an outlook shows, for the chosen offer: of a flip the
 // crossing of that input, or the nearest where it has none. It does nothing for the other

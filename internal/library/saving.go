@@ -10,7 +10,7 @@ import (
 const savingFor = 20 * time.Second
 
 // errBusy says that another is saving at this moment.
-var errBusy = errors.New("another program is saving this file")
+var errBusy = errors.New("library: another program is saving this file")
 
 // alone lets one program at a time save over a file: who comes second waits for the
 // first, and then sees what it saved. leave must be called. A folder where no lock can

@@ -94,9 +94,9 @@ func (l Locale) part(text string) (parts, error) {
 	first, last := strings.IndexAny(s, digits), strings.LastIndexAny(s, digits)
 	switch {
 	case s == "":
-		return p, l.unreadable(text, "Nothing is written.", "Write a number, such as "+l.example()+".")
+		return p, l.unreadable(text, NothingWritten)
 	case first < 0:
-		return p, l.unreadable(text, quoted(text)+" has no digits.", "Write a number, such as "+l.example()+".")
+		return p, l.unreadable(text, NoDigits)
 	}
 	if startsWithMark(s, first) {
 		first--
@@ -126,9 +126,9 @@ func (l Locale) checkNumber(text, number string) error {
 		return nil
 	}
 	if power.MatchString(number) {
-		return l.unreadable(text, quoted(text)+" has a power of ten or a sum in it.", "Write the number out in full, such as "+l.example()+".")
+		return l.unreadable(text, PowerOrSum)
 	}
-	return l.unreadable(text, quoted(text)+" is more than one number.", "Write one number, such as "+l.example()+".")
+	return l.unreadable(text, SeveralNumbers)
 }
 
 // checkAround says what beside a number is no currency, but something else.
@@ -136,13 +136,13 @@ func (l Locale) checkAround(text, front, back string) error {
 	around := front + back
 	switch {
 	case strings.ContainsAny(around, "+"):
-		return l.unreadable(text, quoted(text)+" has a plus sign.", "Leave the plus sign out.")
+		return l.unreadable(text, PlusSign)
 	case strings.ContainsAny(around, "%‰"):
-		return l.unreadable(text, quoted(text)+" has a percent sign.", "Leave it out: the unit stands beside the field.")
+		return l.unreadable(text, PercentSign)
 	case strings.ContainsAny(around, "-–—"):
-		return l.unreadable(text, quoted(text)+" has a dash that is not a minus in front.", "Write the number alone, such as "+l.example()+".")
+		return l.unreadable(text, StrayDash)
 	case strings.ContainsAny(around, ".,'") && strings.Trim(around, ".,'") == "":
-		return l.unreadable(text, quoted(text)+" has a stray sign beside the number.", "Write the number alone, such as "+l.example()+".")
+		return l.unreadable(text, StrayMark)
 	}
 	return nil
 }
@@ -160,8 +160,7 @@ func (l Locale) meanings(p parts, currencies []string) (values []decimal.Decimal
 	}
 	for _, s := range every {
 		if s.tooLong() {
-			return nil, false, l.unreadable(p.text, quoted(p.text)+" is too long.",
-				"Write at most 12 digits before the decimal sign and 12 after it.")
+			return nil, false, l.unreadable(p.text, TooLong)
 		}
 		if v := s.value(p.negative); !slices.ContainsFunc(values, v.Equal) {
 			values = append(values, v)
@@ -191,14 +190,14 @@ func (l Locale) unformed(p parts) error {
 	}
 	s, ok := spell(bare, l.form().decimal[0], 0)
 	if !ok || s.tooLong() {
-		return l.unreadable(p.text, quoted(p.text)+" is not a number in any form known here.", "Write it such as "+l.example()+".")
+		return l.unreadable(p.text, NoForm)
 	}
 	v := s.value(p.negative)
-	do := "Write " + l.Field(v)
-	if n := l.Number(fraction(v), -int(v.Exponent())); n != l.Field(v) {
-		do += " or " + n
+	spellings := []string{l.Field(v)}
+	if grouped := l.Number(fraction(v), -int(v.Exponent())); grouped != spellings[0] {
+		spellings = append(spellings, grouped)
 	}
-	return l.unreadable(p.text, "The digits of "+quoted(p.text)+" are not in groups of three.", do+".")
+	return l.unreadable(p.text, WrongGroups, spellings...)
 }
 
 func squeeze(s string) string { return strings.ReplaceAll(s, " ", "") }

@@ -133,8 +133,8 @@ func honest(t testing.TB, l Locale, text string) {
 		}
 		return
 	case errors.As(err, &unreadable):
-		if unreadable.Why == "" || unreadable.Do == "" {
-			t.Fatalf("%s %q: an error without a remedy", l, text)
+		if unreadable.Because == "" || unreadable.Example == "" {
+			t.Fatalf("%s %q: an error that says nothing", l, text)
 		}
 		return
 	case err != nil:

@@ -15,7 +15,7 @@ import (
 //	= 12.50 USD+     and several that share the sign, USD the likeliest
 //	? 1234 1,234     unclear, with the spellings of what it can mean
 //	? 1234 @ EUR     the same beside a currency
-//	! words          unreadable, with these words in the error
+//	! obstacle       unreadable, because of it; groups have the ways to write it, … any
 const readings = `
 # Plain digits and the decimal sign, everywhere.
 en de fr es pt pl sv de-CH ja | 0 | = 0
@@ -26,7 +26,7 @@ en de fr es pt pl sv de-CH ja |   36   | = 36
 en de fr es pt pl sv de-CH ja | ⍽36⎵ | = 36
 en de fr es pt pl sv de-CH ja | 999999999999 | = 999999999999
 en de fr es pt pl sv de-CH ja | 000999999999999 | = 999999999999
-en de fr es pt pl sv de-CH ja | 1000000000000 | ! too long
+en de fr es pt pl sv de-CH ja | 1000000000000 | ! too-long
 en de fr es pt pl sv de-CH ja | -5 | = -5
 en de fr es pt pl sv de-CH ja | −5 | = -5
 en de fr es pt pl sv de-CH ja | - 5 | = -5
@@ -41,7 +41,7 @@ de fr es pt pl sv | −12,50 | = -12.50
 de fr es pt pl sv | 1,234 | = 1.234
 de fr es pt pl sv | 0,8875 | = 0.8875
 de fr es pt pl sv | 0,123456789012 | = 0.123456789012
-de fr es pt pl sv | 0,1234567890123 | ! too long
+de fr es pt pl sv | 0,1234567890123 | ! too-long
 de fr es pt pl sv | 999999999999,999999999999 | = 999999999999.999999999999
 en de-CH ja | 12.5 | = 12.5
 en de-CH ja | 118.00 | = 118.00
@@ -52,7 +52,7 @@ en de-CH ja | 118. | = 118
 en de-CH ja | 1234.50 | = 1234.50
 en de-CH ja | 1.234 | = 1.234
 en de-CH ja | 0.8875 | = 0.8875
-en de-CH ja | 0.1234567890123 | ! too long
+en de-CH ja | 0.1234567890123 | ! too-long
 
 # Groups of three, in the locale's own signs.
 de es pt | 1.234,50 | = 1234.50
@@ -132,24 +132,24 @@ de-CH | 1,234.50 | ? 1234.50
 de-CH | 1,234,567 | ? 1234567
 
 # Groups that are none.
-en ja | 12,34,567 | ! Write 1234567 or 1,234,567.
-en ja | 1,23,456.7 | ! Write 123456.7 or 123,456.7.
-en ja | 1,2,3 | ! Write 123.
-en ja | 1234,567,890 | ! Write 1234567890 or 1,234,567,890.
-en ja | 0,123,456 | ! Write 123456 or 123,456.
-en ja | 1,,234 | ! Write 1234 or 1,234.
-de es pt | 12.34.567 | ! Write 1234567 or 1.234.567.
-de es pt | 1.23,4,5 | ! not a number
-de | 1.23.4,5 | ! Write 1234,5 or 1.234,5.
-es | 1.23.4,5 | ! Write 1234,5.
-fr | 12 34 567 | ! Write 1234567 or 1⎵234⎵567.
-pl sv | 12 34 567 | ! Write 1234567 or 1⍽234⍽567.
-de-CH | 12'34'567 | ! Write 1234567 or 1'234'567.
-en de fr es pt pl sv de-CH ja | 1  234 | ! groups of three
-en de fr es pt pl sv de-CH ja | 1 23 | ! groups of three
-en de fr es pt pl sv de-CH ja | 12 3456 | ! groups of three
+en ja | 12,34,567 | ! groups 1234567 or 1,234,567
+en ja | 1,23,456.7 | ! groups 123456.7 or 123,456.7
+en ja | 1,2,3 | ! groups 123
+en ja | 1234,567,890 | ! groups 1234567890 or 1,234,567,890
+en ja | 0,123,456 | ! groups 123456 or 123,456
+en ja | 1,,234 | ! groups 1234 or 1,234
+de es pt | 12.34.567 | ! groups 1234567 or 1.234.567
+de es pt | 1.23,4,5 | ! no-form
+de | 1.23.4,5 | ! groups 1234,5 or 1.234,5
+es | 1.23.4,5 | ! groups 1234,5
+fr | 12 34 567 | ! groups 1234567 or 1⎵234⎵567
+pl sv | 12 34 567 | ! groups 1234567 or 1⍽234⍽567
+de-CH | 12'34'567 | ! groups 1234567 or 1'234'567
+en de fr es pt pl sv de-CH ja | 1  234 | ! groups …
+en de fr es pt pl sv de-CH ja | 1 23 | ! groups …
+en de fr es pt pl sv de-CH ja | 12 3456 | ! groups …
 en de fr es pt pl sv de-CH ja | 1 234'567 | !
-en de fr es pt pl sv de-CH ja | 1.2.3,4,5 | ! not a number
+en de fr es pt pl sv de-CH ja | 1.2.3,4,5 | ! no-form
 en de fr es pt pl sv de-CH ja | 1..2 | !
 en de fr es pt pl sv de-CH ja | 1,.2 | !
 en de fr es pt pl sv de-CH ja | 0.123 456 | !
@@ -159,39 +159,39 @@ de fr es pt pl sv | 1. | !
 en de-CH ja | 1, | !
 
 # No number.
-en de fr es pt pl sv de-CH ja |  | ! Nothing is written
-en de fr es pt pl sv de-CH ja | ⍽ | ! Nothing is written
-en de fr es pt pl sv de-CH ja | - | ! no digits
-en de fr es pt pl sv de-CH ja | , | ! no digits
-en de fr es pt pl sv de-CH ja | EUR | ! no digits
-en de fr es pt pl sv de-CH ja | none | ! no digits
-en de fr es pt pl sv de-CH ja | ½ | ! no digits
-en de fr es pt pl sv de-CH ja | ١٢ | ! no digits
-en de fr es pt pl sv de-CH ja | 1e5 | ! power of ten
-en de fr es pt pl sv de-CH ja | 1E-5 | ! power of ten
-en de fr es pt pl sv de-CH ja | 1.5e3 | ! power of ten
-en de fr es pt pl sv de-CH ja | 1,5×10^3 | ! power of ten
-en de fr es pt pl sv de-CH ja | 0x1F | ! power of ten
-en de fr es pt pl sv de-CH ja | 2 x 118 | ! a sum
-en de fr es pt pl sv de-CH ja | 12-15 | ! more than one number
-en de fr es pt pl sv de-CH ja | 12 EUR 30 | ! more than one number
-en de fr es pt pl sv de-CH ja | 12/5 | ! more than one number
-en de fr es pt pl sv de-CH ja | 1_000 | ! more than one number
+en de fr es pt pl sv de-CH ja |  | ! nothing
+en de fr es pt pl sv de-CH ja | ⍽ | ! nothing
+en de fr es pt pl sv de-CH ja | - | ! no-digits
+en de fr es pt pl sv de-CH ja | , | ! no-digits
+en de fr es pt pl sv de-CH ja | EUR | ! no-digits
+en de fr es pt pl sv de-CH ja | none | ! no-digits
+en de fr es pt pl sv de-CH ja | ½ | ! no-digits
+en de fr es pt pl sv de-CH ja | ١٢ | ! no-digits
+en de fr es pt pl sv de-CH ja | 1e5 | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 1E-5 | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 1.5e3 | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 1,5×10^3 | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 0x1F | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 2 x 118 | ! power-or-sum
+en de fr es pt pl sv de-CH ja | 12-15 | ! several
+en de fr es pt pl sv de-CH ja | 12 EUR 30 | ! several
+en de fr es pt pl sv de-CH ja | 12/5 | ! several
+en de fr es pt pl sv de-CH ja | 1_000 | ! several
 en de fr es pt pl sv de-CH ja | --5 | ! dash
 en de fr es pt pl sv de-CH ja | –5 | ! dash
 en de fr es pt pl sv de-CH ja | 5- | ! dash
 en de fr es pt pl sv de-CH ja | 5,- | ! dash
-en de fr es pt pl sv de-CH ja | +5 | ! plus sign
-en de fr es pt pl sv de-CH ja | 4 % | ! percent sign
-en de fr es pt pl sv de-CH ja | 4% | ! percent sign
-en de fr es pt pl sv de-CH ja | (5) | ! no currency known here
-en de fr es pt pl sv de-CH ja | '5 | ! stray sign
-en de fr es pt pl sv de-CH ja | 5' | ! stray sign
+en de fr es pt pl sv de-CH ja | +5 | ! plus
+en de fr es pt pl sv de-CH ja | 4 % | ! percent
+en de fr es pt pl sv de-CH ja | 4% | ! percent
+en de fr es pt pl sv de-CH ja | (5) | ! no-sign
+en de fr es pt pl sv de-CH ja | '5 | ! mark
+en de fr es pt pl sv de-CH ja | 5' | ! mark
 en de fr es pt pl sv de-CH ja | ..5 | !
 en de fr es pt pl sv de-CH ja | 5.. | !
-en de fr es pt pl sv de-CH ja | NaN5 | ! not an ISO 4217 currency
-en de fr es pt pl sv de-CH ja | 12 rolls | ! no currency known here
-en de fr es pt pl sv de-CH ja | 12 mm | ! no currency known here
+en de fr es pt pl sv de-CH ja | NaN5 | ! no-code
+en de fr es pt pl sv de-CH ja | 12 rolls | ! no-sign
+en de fr es pt pl sv de-CH ja | 12 mm | ! no-sign
 
 # Currency codes.
 en de fr es pt pl sv de-CH ja | EUR 30 | = 30 EUR
@@ -202,13 +202,13 @@ en de fr es pt pl sv de-CH ja | -30 EUR | = -30 EUR
 en de fr es pt pl sv de-CH ja | EUR -30 | = -30 EUR
 en de fr es pt pl sv de-CH ja | −EUR⍽30 | = -30 EUR
 en de fr es pt pl sv de-CH ja | EUR 1234567 | = 1234567 EUR
-en de fr es pt pl sv de-CH ja | 30 DEM | ! not an ISO 4217 currency
-en de fr es pt pl sv de-CH ja | XAU 1 | ! not an ISO 4217 currency
-en de fr es pt pl sv de-CH ja | CLF 1 | ! not an ISO 4217 currency
-en de fr es pt pl sv de-CH ja | XXX 1 | ! not an ISO 4217 currency
-en de fr es pt pl sv de-CH ja | EUR 30 USD | ! two currencies
-en de fr es pt pl sv de-CH ja | € 30 $ | ! two currencies
-en de fr es pt pl sv de-CH ja | EUR 4 % | ! percent sign
+en de fr es pt pl sv de-CH ja | 30 DEM | ! no-code
+en de fr es pt pl sv de-CH ja | XAU 1 | ! no-code
+en de fr es pt pl sv de-CH ja | CLF 1 | ! no-code
+en de fr es pt pl sv de-CH ja | XXX 1 | ! no-code
+en de fr es pt pl sv de-CH ja | EUR 30 USD | ! two-currencies
+en de fr es pt pl sv de-CH ja | € 30 $ | ! two-currencies
+en de fr es pt pl sv de-CH ja | EUR 4 % | ! percent
 de es pt | 1.062,10 EUR | = 1062.10 EUR
 en ja | EUR⍽1,062.10 | = 1062.10 EUR
 fr | 1⎵062,10⍽EUR | = 1062.10 EUR
@@ -259,9 +259,9 @@ sv | 45 kr. | = 45 SEK+
 en de fr es pt pl sv de-CH ja | -$45 | = -45 USD+
 en de fr es pt pl sv de-CH ja | $-45 | = -45 USD+
 en de fr es pt pl sv de-CH ja | $45 CAD | = 45 CAD
-en de fr es pt pl sv de-CH ja | AUD $45 | ! no currency known here
+en de fr es pt pl sv de-CH ja | AUD $45 | ! no-sign
 en de fr es pt pl sv de-CH ja | kr 45 NOK | = 45 NOK
-en de fr es pt pl sv de-CH ja | ¥45 USD | ! two currencies
+en de fr es pt pl sv de-CH ja | ¥45 USD | ! two-currencies
 
 # An amount with a currency, in another country's form, where it can mean one number.
 de fr es pt pl sv | US$118.00 | = 118.00 USD
@@ -310,8 +310,8 @@ ja | １４８００円 | = 14800 JPY
 ja | 1４8００ 円 | = 14800 JPY
 ja | ＪＰＹ　１４８００ | = 14800 JPY
 ja | １２，５ | ? 12.5
-en de fr es pt pl sv de-CH ja | １＇２５０ | ! more than one number
-en de fr es pt pl sv de-CH ja | ４％ | ! percent sign
+en de fr es pt pl sv de-CH ja | １＇２５０ | ! several
+en de fr es pt pl sv de-CH ja | ４％ | ! percent
 en de-CH | １２．５ | ? 12.5
 en de-CH | １２３ | ? 123
 de fr es pt pl sv | １２．５ | ? 12,5
@@ -369,7 +369,15 @@ func told(r Reading, err error) string {
 		}
 		return s
 	}
-	return "! " + err.Error()
+	var no *Unreadable
+	if !errors.As(err, &no) {
+		return "! " + err.Error()
+	}
+	s := "! " + string(no.Because)
+	if no.Because == WrongGroups {
+		s += " " + strings.Join(no.About, " or ")
+	}
+	return s
 }
 
 func TestReadsNumbersAsPeopleWriteThem(t *testing.T) {
@@ -379,10 +387,7 @@ func TestReadsNumbersAsPeopleWriteThem(t *testing.T) {
 	}
 	for _, e := range list {
 		got := told(e.locale.Read(e.text))
-		if words, wrong := strings.CutPrefix(e.want, "!"); wrong {
-			if !strings.HasPrefix(got, "!") || !strings.Contains(got, strings.TrimSpace(words)) {
-				t.Errorf("%s %q: %s, want an error with %q", e.locale, e.text, got, words)
-			}
+		if begins, any := strings.CutSuffix(e.want, "…"); any && strings.HasPrefix(got, begins) || e.want == "!" && strings.HasPrefix(got, "!") {
 			continue
 		}
 		unsure := strings.HasPrefix(e.want, "?") && strings.Contains(got, " @ ") && !strings.Contains(e.want, " @ ")

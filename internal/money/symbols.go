@@ -80,7 +80,7 @@ func (l Locale) currencies(p parts) ([]string, error) {
 		if list != nil {
 			found = slices.DeleteFunc(slices.Clone(found), func(c string) bool { return !slices.Contains(list, c) })
 			if len(found) == 0 {
-				return nil, l.unreadable(p.text, quoted(p.front)+" and "+quoted(p.back)+" are two currencies.", "Leave one of them.")
+				return nil, l.unreadable(p.text, TwoCurrencies, p.front, p.back)
 			}
 		}
 		list = found
@@ -106,7 +106,7 @@ func named(sign string) []string {
 
 func (l Locale) unknown(text, sign string) error {
 	if code := strings.ToUpper(sign); len(code) == 3 && strings.Trim(code, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == "" {
-		return l.unreadable(text, code+" is not an ISO 4217 currency in use today.", "Write the code of one that is, such as EUR.")
+		return l.unreadable(text, NoSuchCode, code)
 	}
-	return l.unreadable(text, quoted(sign)+" is no currency known here.", "Write the number alone, or with an ISO 4217 code, such as EUR.")
+	return l.unreadable(text, NoSuchSign, sign)
 }

@@ -25,40 +25,49 @@ type Meaning struct {
 }
 
 func (u *Unclear) Error() string {
-	if len(u.Meanings) == 1 {
-		return fmt.Sprintf("%s is not how numbers are written here. If %[2]s is meant, write %[2]s.", quoted(u.Text), u.Meanings[0].Spelling)
-	}
-	var spellings []string
-	for _, m := range u.Meanings {
-		spellings = append(spellings, m.Spelling)
-	}
-	return fmt.Sprintf("%s could mean %s. Write the one that is meant.", quoted(u.Text), strings.Join(spellings, " or "))
+	return fmt.Sprintf("money: %q can mean %d numbers", u.Text, len(u.Meanings))
 }
 
-// Unreadable is the error of a text that is no number in any form.
+// Unreadable is the error of a text that is no number in any form. Package words says it.
 type Unreadable struct {
-	Text string
-	Why  string // a sentence
-	Do   string // a sentence: what to write instead
+	Text    string
+	Because Obstacle
+	// About is what Because is about: the signs or codes, and of WrongGroups one or two
+	// ways to write the number that is likeliest meant.
+	About   []string
+	Example string // a number in the locale's form
 }
 
-func (e *Unreadable) Error() string { return e.Why + " " + e.Do }
+// Obstacle is what keeps a text from being a number.
+type Obstacle string
 
-func (l Locale) unreadable(text, why, do string) *Unreadable {
-	return &Unreadable{Text: strings.TrimSpace(text), Why: why, Do: do}
+// The obstacles.
+const (
+	NothingWritten Obstacle = "nothing"
+	NoDigits       Obstacle = "no-digits"
+	PowerOrSum     Obstacle = "power-or-sum" // "1e6", "3 × 4"
+	SeveralNumbers Obstacle = "several"
+	PlusSign       Obstacle = "plus"
+	PercentSign    Obstacle = "percent"
+	StrayDash      Obstacle = "dash" // no minus in front
+	StrayMark      Obstacle = "mark" // a point, comma or apostrophe away from the digits
+	TooLong        Obstacle = "too-long"
+	NoForm         Obstacle = "no-form"
+	WrongGroups    Obstacle = "groups" // not of three digits each
+	TwoCurrencies  Obstacle = "two-currencies"
+	NoSuchCode     Obstacle = "no-code" // three letters that are no currency in use
+	NoSuchSign     Obstacle = "no-sign"
+)
+
+func (e *Unreadable) Error() string {
+	return fmt.Sprintf("money: %q cannot be read: %s", e.Text, e.Because)
+}
+
+func (l Locale) unreadable(text string, because Obstacle, about ...string) *Unreadable {
+	return &Unreadable{Text: strings.TrimSpace(text), Because: because, About: about, Example: l.example()}
 }
 
 // example is a number in the locale's form.
 func (l Locale) example() string { return l.Number(exact.Ratio(12345, 10), 2) }
-
-// quoted is text in quotes, cut to what fits beside a field.
-func quoted(text string) string {
-	const most = 30
-	r := []rune(strings.ToValidUTF8(strings.TrimSpace(text), "\ufffd"))
-	if len(r) > most {
-		r = append(r[:most-1], '…')
-	}
-	return "“" + string(r) + "”"
-}
 
 func fraction(d decimal.Decimal) exact.Fraction { return exact.FromDecimal(d) }

@@ -6,30 +6,6 @@ import (
 	"testing"
 )
 
-func TestWordsForWhatIsNotRead(t *testing.T) {
-	for _, c := range []struct {
-		locale     Locale
-		text, want string
-	}{
-		{"de", "1.234", "“1.234” could mean 1234 or 1,234. Write the one that is meant."},
-		{"en", " 12,5 ", "“12,5” is not how numbers are written here. If 12.5 is meant, write 12.5."},
-		{"en", "", "Nothing is written. Write a number, such as 1,234.50."},
-		{"pt", "abc", "“abc” has no digits. Write a number, such as 1.234,50."},
-		{"en", "12,34,567", "The digits of “12,34,567” are not in groups of three. Write 1234567 or 1,234,567."},
-		{"en", "4 %", "“4 %” has a percent sign. Leave it out: the unit stands beside the field."},
-		{"en", "30 DEM", "DEM is not an ISO 4217 currency in use today. Write the code of one that is, such as EUR."},
-		{"en", "30 Taler", "“Taler” is no currency known here. Write the number alone, or with an ISO 4217 code, such as EUR."},
-		{"en", "1234567890123", "“1234567890123” is too long. Write at most 12 digits before the decimal sign and 12 after it."},
-		{"en", "one hundred and eighteen euros and no more", "“one hundred and eighteen euro…” has no digits. Write a number, such as 1,234.50."},
-		{"en", "a\xffb", "“a\ufffdb” has no digits. Write a number, such as 1,234.50."},
-	} {
-		_, err := c.locale.Read(c.text)
-		if err == nil || err.Error() != c.want {
-			t.Errorf("%s %q:\n got %v\nwant %s", c.locale, c.text, err, c.want)
-		}
-	}
-}
-
 func TestCurrenciesThatShareASign(t *testing.T) {
 	for _, c := range []struct {
 		locale Locale

@@ -29,7 +29,7 @@ const family = "notosans"
 // where there are no pages, and where w does.
 func WritePDF(w io.Writer, about About, pages []*Page) error {
 	if len(pages) == 0 {
-		return fmt.Errorf("writing the PDF: there are no pages")
+		return fmt.Errorf("paper: there are no pages")
 	}
 	pdf := fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: pages[0].Size.W, Ht: pages[0].Size.H}})
 	about.tell(pdf)

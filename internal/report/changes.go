@@ -28,8 +28,8 @@ func (b builder) turns() section {
 	if p == nil {
 		return section{}
 	}
-	s := section{title: "What changes the answer, " + words.Pairing(p)}
-	g := grid{head: []string{"", "today", "turns below", "turns above"}}
+	s := section{title: words.FlipsTitle(p)}
+	g := grid{head: words.FlipsHeader()}
 	for _, f := range p.Flips {
 		if f.Below != nil || f.Above != nil {
 			g.rows = append(g.rows, gridRow{cells: []string{
@@ -69,7 +69,7 @@ func (b builder) volumes() section {
 
 // swings are how far each input moves what an offer saves, the furthest first.
 func (b builder) swings() section {
-	s := section{title: "What moves the saving, " + b.c.Currency() + " saved with each input at its low and its high"}
+	s := section{title: words.SwingsTitle(b.c)}
 	base := b.c.Scenario.Baseline
 	for i := range b.c.Outlook.Offers {
 		o := &b.c.Outlook.Offers[i]
@@ -78,7 +78,7 @@ func (b builder) swings() section {
 		}
 		sorted := slices.Clone(o.Pair.Swings)
 		slices.SortStableFunc(sorted, func(a, b compare.Swing) int { return b.Spread().Cmp(a.Spread()) })
-		g := grid{title: b.name(i), head: []string{"", "low", "high", "saved at low", "saved at high"}}
+		g := grid{title: b.name(i), head: words.SwingsHeader()}
 		for _, w := range sorted {
 			value := func(x exact.Fraction) string { return words.InputValue(b.c, o.Name, base, w.Input, x, b.l) }
 			g.rows = append(g.rows, gridRow{cells: []string{
@@ -91,8 +91,8 @@ func (b builder) swings() section {
 
 // sizes are the best size of order of each offer.
 func (b builder) sizes() section {
-	s := section{title: "How many to order at once, " + b.c.Currency()}
-	g := grid{head: []string{"", "at once", "landed each", "a roll", "why"}, texts: map[int]bool{4: true}}
+	s := section{title: words.SizesTitle(b.c)}
+	g := grid{head: words.SizesHeader(), texts: map[int]bool{4: true}}
 	for i := range b.c.Outlook.Offers {
 		for _, size := range b.c.Outlook.Offers[i].OrderSizes {
 			if size.Best {
@@ -127,8 +127,8 @@ func (b builder) cuts() section {
 
 // ceilings are the highest prices at which reels still save.
 func (b builder) ceilings() section {
-	s := section{title: "The highest price"}
-	g := grid{head: []string{"", "price", ""}, texts: map[int]bool{2: true}}
+	s := section{title: words.CeilingsTitle}
+	g := grid{head: words.CeilingsHeader(), texts: map[int]bool{2: true}}
 	for i := range b.c.Outlook.Offers {
 		if o := &b.c.Outlook.Offers[i]; o.Ceiling != nil {
 			g.rows = append(g.rows, gridRow{cells: []string{b.name(i), b.l.Amount(o.Ceiling.Price, o.Ceiling.Currency),

@@ -165,7 +165,7 @@ func (b builder) rolls() section {
 	for _, part := range parts {
 		g.head = append(g.head, part.Name())
 	}
-	g.head = append(g.head, "a roll")
+	g.head = append(g.head, words.ARoll)
 	for _, i := range b.computed() {
 		o := &b.c.Offers[i]
 		row := []string{b.name(i)}
@@ -174,13 +174,13 @@ func (b builder) rolls() section {
 		}
 		g.rows = append(g.rows, gridRow{cells: append(row, b.home(o.PerRoll.Total))})
 	}
-	return section{"Cost of a roll, " + words.CostUnder(b.c), []grid{g}}
+	return section{words.RollsTitle(b.c), []grid{g}}
 }
 
 // year is what the months come to, and against the baseline.
 func (b builder) year() section {
 	g := grid{
-		head:  []string{"", "cash", "worth left", "time", "all counted", "cash saved", "saved in all", "ahead from"},
+		head:  words.YearHeader(),
 		texts: map[int]bool{7: true},
 	}
 	for _, i := range b.computed() {
@@ -199,17 +199,12 @@ func (b builder) year() section {
 		}
 		g.rows = append(g.rows, gridRow{cells: row})
 	}
-	months := b.c.Scenario.Months
-	title := fmt.Sprintf("The %d months, %s", months, b.c.Currency())
-	if months == 12 {
-		title = "The year, " + b.c.Currency()
-	}
-	return section{title, []grid{g}}
+	return section{words.YearTitle(b.c), []grid{g}}
 }
 
 // receipts are the landed costs line by line.
 func (b builder) receipts() section {
-	s := section{title: "Receipts"}
+	s := section{title: words.ReceiptsTitle}
 	for _, i := range b.computed() {
 		seller, home := words.ReceiptColumns(b.c, i)
 		g := grid{title: b.name(i), head: []string{"", seller, home, ""}, texts: map[int]bool{3: true}}
@@ -247,7 +242,7 @@ const monthsAbreast = 6
 // months is the spending so far at the end of each month, with the film orders placed
 // in it. Offers stand under their numbers.
 func (b builder) months() section {
-	s := section{title: fmt.Sprintf("Month by month, %s spent so far (and film orders placed)", b.c.Currency())}
+	s := section{title: words.MonthsTitle(b.c)}
 	all := b.computed()
 	for len(all) > 0 {
 		n := min(monthsAbreast, len(all))

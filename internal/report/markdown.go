@@ -7,6 +7,7 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/money"
+	"reelworth/internal/words"
 )
 
 // Markdown writes comparisons as GitHub-flavoured Markdown: what Table says, with tables
@@ -33,7 +34,7 @@ func markdown(d document) string {
 		}
 	}
 	if len(d.worth) > 0 {
-		b.WriteString("\n## Worth knowing\n\n")
+		b.WriteString("\n## " + words.WorthTitle + "\n\n")
 		for _, line := range d.worth {
 			b.WriteString("- " + paragraph(line) + "\n")
 		}

@@ -8,6 +8,7 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/money"
+	"reelworth/internal/words"
 )
 
 // Table writes comparisons as plain text to read in a terminal: the headline, what a
@@ -33,7 +34,7 @@ func plainText(d document) string {
 		}
 	}
 	if len(d.worth) > 0 {
-		b.WriteString("\nWorth knowing\n-------------\n")
+		b.WriteString("\n" + words.WorthTitle + "\n" + strings.Repeat("-", columnsOf(words.WorthTitle)) + "\n")
 		for _, line := range d.worth {
 			b.WriteString("* " + line + "\n")
 		}

@@ -16,7 +16,7 @@ type Month struct {
 func ParseMonth(s string) (Month, error) {
 	t, err := time.Parse("2006-01", s)
 	if err != nil || t.Year() < 1 {
-		return Month{}, fmt.Errorf("%q is no month", s)
+		return Month{}, fmt.Errorf("scenario: %q is no month", s)
 	}
 	return Month{t.Year(), t.Month()}, nil
 }
@@ -52,7 +52,7 @@ func DateOf(t time.Time) Date {
 func ParseDate(s string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, s)
 	if err != nil {
-		return Date{}, fmt.Errorf("%q is no date", s)
+		return Date{}, fmt.Errorf("scenario: %q is no date", s)
 	}
 	return DateOf(t), nil
 }

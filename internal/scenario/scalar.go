@@ -199,7 +199,7 @@ func example(f *field) string {
 		}
 		return fmt.Sprintf("%s = %d", f.key, n)
 	case formTruth:
-		return f.key + " = true or " + f.key + " = false"
+		return fmt.Sprintf("%s = true or %[1]s = false", f.key)
 	case formNumber, formMaybe:
 		if f.key == "length" {
 			return `length = "100"`

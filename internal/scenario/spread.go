@@ -1,10 +1,20 @@
 package scenario
 
 import (
-	"errors"
-
 	"github.com/shopspring/decimal"
 )
+
+// mostRolls is the most that a month may have.
+const mostRolls = 1000
+
+// Uneven is the error of rolls that cannot be spread over a year: fewer than none, or
+// more than Most in a month.
+type Uneven struct {
+	Negative bool
+	Most     int
+}
+
+func (e *Uneven) Error() string { return "the rolls cannot be spread over the year" }
 
 // spreadPlaces is how fine a month's share of a year is.
 const spreadPlaces = 2
@@ -21,10 +31,10 @@ func (s Shooting) RollsAYear() Decimal {
 // Spread is the same pattern of months with another yearly sum: each month in
 // proportion, to hundredths of a roll, and the months' sum exactly rolls. Whole rolls a
 // year over whole months give whole months. Twelve equal months where nothing was shot
-// before. It fails when rolls is negative or a month would leave 0 to 1,000.
+// before. The error is *Uneven: rolls is negative, or a month would leave 0 to 1,000.
 func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
 	if rolls.Sign() < 0 {
-		return s, errors.New("rolls cannot be fewer than none; write 0 or more")
+		return s, &Uneven{Negative: true}
 	}
 	sum := s.RollsAYear()
 	share := s.RollsPerMonth
@@ -46,8 +56,8 @@ func (s Shooting) Spread(rolls Decimal) (Shooting, error) {
 		until := rolls.Mul(soFar).DivRound(sum, places)
 		month := until.Sub(given)
 		given = until
-		if month.GreaterThan(decimal.New(1000, 0)) {
-			return s, errors.New("a month would have more than 1,000 rolls; write fewer")
+		if month.GreaterThan(decimal.New(mostRolls, 0)) {
+			return s, &Uneven{Most: mostRolls}
 		}
 		s.RollsPerMonth[i] = Trim(month)
 	}

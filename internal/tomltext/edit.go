@@ -7,7 +7,7 @@ import (
 )
 
 // ErrCannot is the error of a change that cannot be made in place.
-var ErrCannot = errors.New("the text cannot be changed in place")
+var ErrCannot = errors.New("tomltext: the text cannot be changed in place")
 
 // Edit changes a text that says was so that it says now. Only what differs between the
 // two is touched; what the text says beside was, it goes on saying. Read the outcome

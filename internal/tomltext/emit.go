@@ -7,7 +7,7 @@ import (
 	"strings"
 )
 
-var errOverlap = errors.New("two changes of one place")
+var errOverlap = errors.New("tomltext: two changes of one place")
 
 // emit is the text with everything changed.
 func (e *editor) emit() (string, error) {

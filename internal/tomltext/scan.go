@@ -71,7 +71,7 @@ var (
 )
 
 // ErrSyntax is the error of what is no TOML; a TOML library says it better.
-var ErrSyntax = errors.New("this is no TOML")
+var ErrSyntax = errors.New("tomltext: this is no TOML")
 
 // Layout is where everything in a file stands.
 type Layout struct {

@@ -181,3 +181,6 @@ func Ceiling(c *compare.Comparison, offer string, ceiling *compare.Ceiling, l mo
 	return fmt.Sprintf("Roll for roll, in the long run, %s saves %s up to a price of %s.",
 		Called(v.s, offer), v.percent(ceiling.SavingPercent), l.Amount(ceiling.Price, ceiling.Currency))
 }
+
+// NothingToDraw is why there is no chart of what would change the answer.
+const NothingToDraw = "there is nothing to draw: choose a way to buy that can be computed and compared with another"

@@ -94,19 +94,23 @@ func (v voice) unnamed(c *compare.Comparison, more int) string {
 
 // yearInShort is what the best offers' months come to.
 func (v voice) yearInShort(best []*compare.Offer) string {
-	months := fmt.Sprintf("The %d months", v.s.Months)
-	switch v.s.Months {
-	case 1:
-		months = "The month"
-	case 12:
-		months = "The year"
-	}
 	told := func(o *compare.Offer) string {
 		return fmt.Sprintf("%s in cash, %s all counted, for the best %s", v.amount(o.Year.Total), v.amount(o.Year.Cost), o.Kind)
 	}
-	text := months + ": " + told(best[0])
+	text := theMonths(v.s) + ": " + told(best[0])
 	if len(best) > 1 {
 		text += "; " + told(best[1])
 	}
 	return text + "."
+}
+
+// theMonths are the scenario's months at the head of a line: "The year", "The 30 months".
+func theMonths(s *scenario.Scenario) string {
+	switch s.Months {
+	case 1:
+		return "The month"
+	case 12:
+		return "The year"
+	}
+	return fmt.Sprintf("The %d months", s.Months)
 }

@@ -39,7 +39,7 @@ type PastOf struct {
 func (e Export) Draw() ([]byte, error) {
 	theme, ok := palette.Find(e.Theme)
 	if !ok {
-		return nil, errors.New("no theme " + e.Theme)
+		return nil, errors.New("answer: no theme " + e.Theme)
 	}
 	scale, err := strconv.Atoi(e.Scale)
 	if err != nil {

@@ -125,7 +125,7 @@ func (p *dealPanel) ask() {
 		v, err := p.read(name)
 		p.boxes[name].SetFaulty(err != nil)
 		if err != nil {
-			_, remedy := form.Reason(err)
+			_, remedy := words.NotTaken(err)
 			p.rows[name].Complain(remedy)
 			good = false
 			return

@@ -67,11 +67,13 @@ func placesOf(s compare.Swing) int {
 func (a *Asker) SetRange(input scenario.Input, low, high string) (wrong string) {
 	from, err := form.ReadNumber(low, a.host.Locale())
 	if err != nil {
-		return err.Error()
+		wrong, _ = words.NotTaken(err)
+		return wrong
 	}
 	to, err := form.ReadNumber(high, a.host.Locale())
 	if err != nil {
-		return err.Error()
+		wrong, _ = words.NotTaken(err)
+		return wrong
 	}
 	now, r := a.host.Session(), scenario.Range{Input: input, Low: from, High: to}
 	if wrong, _ := form.NewFault(now.Current(), now.WithRange(r), ""); wrong != "" {

@@ -76,7 +76,7 @@ func (p *seenPanel) fill() {
 func (p *seenPanel) keep() {
 	price, err := form.ReadNumber(p.price.Entry.Text, p.a.host.Locale())
 	if err != nil {
-		_, remedy := form.Reason(err)
+		_, remedy := words.NotTaken(err)
 		complain(p.why, remedy)
 		return
 	}

@@ -65,7 +65,7 @@ func (c *Column) Edit(f *Field, text string) {
 // what came of reading it.
 func (c *Column) wrong(f *Field, err error, before, next scenario.Scenario, text string) (why, remedy string) {
 	if err != nil {
-		return Reason(err)
+		return words.NotTaken(err)
 	}
 	if why := wrongCurrency(f, &next, text, c.win.Locale()); why != "" {
 		return why, why

@@ -1,10 +1,8 @@
 package form
 
 import (
-	"errors"
 	"strings"
 
-	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -26,13 +24,4 @@ func NewFault(before, after scenario.Scenario, key string) (wrong, remedy string
 		}
 	}
 	return "", ""
-}
-
-// Reason is why a text is no value, and what to write instead.
-func Reason(err error) (why, remedy string) {
-	var unreadable *money.Unreadable
-	if errors.As(err, &unreadable) {
-		return err.Error(), unreadable.Do
-	}
-	return err.Error(), err.Error()
 }

@@ -27,7 +27,7 @@ func whichNumber(f *Field, err error, behind string) *question {
 	if !errors.As(err, &unclear) {
 		return nil
 	}
-	q := &question{why: unclear.Error()}
+	q := &question{why: words.WhichNumber(unclear)}
 	box, ok := f.Input.(*kit.TextBox)
 	if !ok {
 		return nil

@@ -1,14 +1,11 @@
 package pages
 
 import (
-	"fmt"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
-	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
 
@@ -30,13 +27,13 @@ func newChangesPage(act Actions) *ChangesPage {
 	p := &ChangesPage{choose: act.LookAtFlip, intro: kit.NewText(kit.SizeText)}
 	p.Flip, p.Swings = newFigureView(act.Redraw, nil), newFigureView(act.Redraw, nil)
 	p.list = kit.NewStack(0, 1)
-	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.Swings, 300), kit.NewLink("Set how far an input swings…", act.AskRange))
+	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.Swings, 300), kit.NewLink(words.LinkRange, act.AskRange))
 	p.whole = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.Flip, 250), p.swing), 0, 12, 14, 12)
 	p.scroll = container.NewVScroll(p.whole)
 	return p
 }
 
-func (p *ChangesPage) name(View) string          { return "What changes it" }
+func (p *ChangesPage) name(View) string          { return words.PageChanges }
 func (p *ChangesPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *ChangesPage) rooms(scale float32) (r answer.Rooms) {
@@ -50,7 +47,7 @@ func (p *ChangesPage) fill(v View) {
 		return
 	}
 	c, look := f.Ahead, f.Look
-	p.intro.Set(kit.Span{Text: changesIntro(f, l), Color: kit.Muted})
+	p.intro.Set(kit.Span{Text: words.ChangesIntro(c, f.Pair(), l), Color: kit.Muted})
 	sentences := words.Flips(c, look.Pair, l)
 	for len(p.Flips) < len(sentences) {
 		row := kit.NewCard(nil, p.move)
@@ -90,31 +87,4 @@ func (p *ChangesPage) move(step int) {
 			return
 		}
 	}
-}
-
-// changesIntro says who is held against whom.
-func changesIntro(f *answer.Foresight, l money.Locale) string {
-	c, pair := f.Ahead, f.Pair()
-	if pair == nil {
-		return "Nothing to hold against each other yet: add a reel and a boxed roll that can be computed."
-	}
-	text := fmt.Sprintf("%s against %s.", pair.Offer, pair.Other)
-	if len(f.Look.Crossings) == 0 {
-		return text + " No single figure turns the answer within ten times what it is today."
-	}
-	text += " One figure changed, everything else as it is; the nearest first."
-	if o := c.Find(pair.Offer); o != nil && o.Against != nil && pair.Other == c.Scenario.Baseline {
-		text = join(text, words.Payback(&c.Scenario, o.Against, l))
-		if a := c.Outlook.Of(pair.Offer); a.Ceiling != nil {
-			text = join(text, words.Ceiling(c, a.Name, a.Ceiling, l))
-		}
-	}
-	return text
-}
-
-func join(a, b string) string {
-	if a == "" || b == "" {
-		return a + b
-	}
-	return a + " " + b
 }

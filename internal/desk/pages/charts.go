@@ -7,6 +7,7 @@ import (
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/figure"
+	"reelworth/internal/words"
 )
 
 // ChartsPage is the cost per roll of every way to buy, over what the year costs.
@@ -25,7 +26,7 @@ func newChartsPage(act Actions) *ChartsPage {
 	return p
 }
 
-func (p *ChartsPage) name(View) string          { return "Charts" }
+func (p *ChartsPage) name(View) string          { return words.PageCharts }
 func (p *ChartsPage) object() fyne.CanvasObject { return p.whole }
 func (p *ChartsPage) fill(View)                 {} // what is drawn is put up at once
 

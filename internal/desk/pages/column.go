@@ -46,7 +46,7 @@ func NewColumn(act Actions, loc func() money.Locale, rates *market.Market) *Colu
 	a.Mend.Hide()
 	copied := func(text string) {
 		fyne.CurrentApp().Clipboard().SetContent(text)
-		a.Announce("Copied, to paste into a spreadsheet")
+		a.Announce(words.Copied)
 	}
 	a.Charts = newChartsPage(act)
 	a.Receipt = newReceiptPage(act)
@@ -153,7 +153,7 @@ func (a *Column) Without(withheld []string) {
 	var parts []string
 	mend := ""
 	if len(withheld) > 0 {
-		parts = append(parts, "The answer does not include what stands in: "+strings.Join(withheld, ", ")+".")
+		parts = append(parts, words.WithoutFields(withheld))
 	}
 	if a.Shown.answer != nil {
 		parts = append(parts, words.LeftOut(a.Shown.answer.Comparison)...)

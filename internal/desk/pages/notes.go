@@ -1,8 +1,6 @@
 package pages
 
 import (
-	"fmt"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -27,11 +25,9 @@ func newNotesPage() *notesPage {
 func (p *notesPage) name(v View) string {
 	if v.answer != nil {
 		c := v.answer.Comparison
-		if n := len(c.Warnings) + len(c.Verdict.LeftOut); n > 0 {
-			return fmt.Sprintf("Notes (%d)", n)
-		}
+		return words.PageNotes(len(c.Warnings) + len(c.Verdict.LeftOut))
 	}
-	return "Notes"
+	return words.PageNotes(0)
 }
 
 func (p *notesPage) object() fyne.CanvasObject  { return p.scroll }
@@ -47,7 +43,7 @@ func (p *notesPage) fill(v View) {
 		p.list.Add(kit.NewText(kit.SizeText, kit.Span{Text: "! ", Bold: true, Color: kit.Accent}, kit.Span{Text: words.Warning(w, c, v.locale)}))
 	}
 	if len(p.list.Objects) == 0 {
-		p.list.Add(kit.NewText(kit.SizeText, kit.Span{Text: "Nothing to point out.", Color: kit.Muted}))
+		p.list.Add(kit.NewText(kit.SizeText, kit.Span{Text: words.NoNotes, Color: kit.Muted}))
 	}
 	p.list.Refresh()
 }

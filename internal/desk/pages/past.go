@@ -1,6 +1,8 @@
 package pages
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -134,11 +136,8 @@ func (p *PastPage) tell(past *answer.Past, v View) {
 	for _, out := range h.LeftOut {
 		notes = append(notes, words.HistoryLeftOut(h, out))
 	}
-	text := ""
-	for _, n := range append(notes, words.HistoryNotes(h)...) {
-		text = join(text, n)
-	}
-	p.Notes.Set(kit.Span{Text: text, Color: kit.Muted})
+	notes = append(notes, words.HistoryNotes(h)...)
+	p.Notes.Set(kit.Span{Text: strings.Join(notes, " "), Color: kit.Muted})
 	p.Swings = nil
 	p.swings.RemoveAll()
 	for i, q := range h.Quotes {

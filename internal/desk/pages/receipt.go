@@ -28,7 +28,7 @@ func newReceiptPage(act Actions) *ReceiptPage {
 	return p
 }
 
-func (p *ReceiptPage) name(View) string          { return "Receipt" }
+func (p *ReceiptPage) name(View) string          { return words.PageReceipt }
 func (p *ReceiptPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *ReceiptPage) put(an *answer.Answer) { p.Strip.put(an.Pictures[answer.Strip]) }

@@ -1,8 +1,6 @@
 package pages
 
 import (
-	"fmt"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -36,7 +34,7 @@ func newSizesPage(act Actions, copied func(string)) *SizesPage {
 	return p
 }
 
-func (p *SizesPage) name(View) string          { return "Order size" }
+func (p *SizesPage) name(View) string          { return words.PageSizes }
 func (p *SizesPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *SizesPage) rooms(scale float32) (r answer.Rooms) {
@@ -52,7 +50,7 @@ func (p *SizesPage) fill(v View) {
 	c := f.Ahead
 	o := f.OrderSizesOf(f.Job.Offer)
 	if o == nil {
-		p.why.Set(kit.Span{Text: "Choose a way to buy that can be computed.", Color: kit.Muted})
+		p.why.Set(kit.Span{Text: words.NothingToSize, Color: kit.Muted})
 		p.Figure.putOrHide(answer.Picture{}) // its room stays, to draw in again
 		p.Set.Hide()
 		p.Table.Hide()
@@ -78,9 +76,8 @@ func (p *SizesPage) fill(v View) {
 func (p *SizesPage) tell(c *compare.Comparison, o *compare.OfferOutlook, size compare.OrderSize, l money.Locale) {
 	offer := offerNamed(c, o.Name)
 	p.Best = size.Units
-	text := fmt.Sprintf("Best: %s in one order: %s.", words.Units(size.Units, offer), words.SizeReason(c, size, l))
-	p.why.Set(kit.Span{Text: text})
-	p.Set.Label.Set(kit.Span{Text: fmt.Sprintf("Order %s at a time", words.Units(size.Units, offer)), Color: kit.Accent})
+	p.why.Set(kit.Span{Text: words.BestOrder(c, offer, size, l)})
+	p.Set.Label.Set(kit.Span{Text: words.LinkOrder(size.Units, offer), Color: kit.Accent})
 	if offer.Units == size.Units {
 		p.Set.Hide()
 	} else {

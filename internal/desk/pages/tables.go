@@ -6,6 +6,7 @@ import (
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/words"
 )
 
 // tablesPage is the charts' figures in cells.
@@ -22,7 +23,7 @@ func newTablesPage(copied func(string)) *tablesPage {
 	return p
 }
 
-func (p *tablesPage) name(View) string          { return "Tables" }
+func (p *tablesPage) name(View) string          { return words.PageTables }
 func (p *tablesPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *tablesPage) fill(v View) {

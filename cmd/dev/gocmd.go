@@ -13,6 +13,18 @@ const (
 	journeyTags  = windowTags + ",journey"         // the real window, driven from outside
 )
 
+// speaking are the tags of a window that screen readers can read, where the toolkit has
+// that: on Windows and macOS.
+const speaking = windowTags + ",accessibility"
+
+// tagsOn are the tags of the window that a person works in.
+func tagsOn(goos string) string {
+	if goos == "windows" || goos == "darwin" {
+		return speaking
+	}
+	return windowTags
+}
+
 // goWindow is a go command that compiles C, goHeadless one that does without.
 func goWindow(args ...string) *exec.Cmd   { return goCommand("CGO_ENABLED=1", args...) }
 func goHeadless(args ...string) *exec.Cmd { return goCommand("CGO_ENABLED=0", args...) }

@@ -28,9 +28,9 @@ type release struct {
 // revision in place of the folder make a build the same wherever it is made.
 var (
 	releaseFlags   = []string{"-trimpath", "-buildvcs=auto", "-ldflags=-s -w"}
-	releaseLinux   = release{tags: windowTags, flags: releaseFlags}
+	releaseLinux   = release{tags: tagsOn("linux"), flags: releaseFlags}
 	releaseWindows = release{system: "windows", arch: "amd64", flags: releaseFlags,
-		tags:   windowTags + ",accessibility", // labels for screen readers
+		tags:   tagsOn("windows"),
 		window: []string{"-ldflags=-s -w -H=windowsgui"}, env: []string{"CC=" + mingw}}
 	trial = release{tags: windowTags, flags: []string{"-ldflags=-s -w"}}
 )

@@ -23,7 +23,7 @@ func runWindow(args []string) int {
 		return 1
 	}
 	fmt.Println("Building the window. The first time this takes two to three minutes, later a few seconds.")
-	program := append([]string{"run", "-tags", windowTags, "./cmd/reelworth"}, args...)
+	program := append([]string{"run", "-tags", tagsOn(runtime.GOOS), "./cmd/reelworth"}, args...)
 	if err := inTerminal(goWindow(program...)).Run(); err != nil {
 		fmt.Fprintln(os.Stderr, "dev: the window ended with an error:", err)
 		return 1

@@ -71,6 +71,7 @@ func New(o Options) *Desk {
 	}
 	l := &kit.Labels
 	l.Close, l.Cancel, l.Copy, l.FindOne, l.FindNone = words.Close, words.Cancel, words.CopyTable, words.FindOne, words.FindNone
+	l.Chosen, l.Empty, l.Page, l.Unit = words.SpokenChosen, words.SpokenEmpty, words.SpokenPage, words.SpokenUnit
 	if o.Bank == nil {
 		o.Bank = rates.Fetcher{}
 	}
@@ -120,7 +121,7 @@ func (d *Desk) layOut() {
 	d.offers = offers.New(asOffers{d})
 	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
-	d.root = container.New(columns{}, container.NewVScroll(d.offers.Content), kit.NewRule(),
+	d.root = container.New(columns{}, kit.NewScroll(d.offers.Content), kit.NewRule(),
 		d.form.Content, kit.NewRule(), d.answer.Content)
 	d.faults = nil
 	d.answer.Notice = notice

@@ -52,7 +52,7 @@ func textsOn(o fyne.CanvasObject, at fyne.Position, clip piece, found *[]piece) 
 		for _, c := range w.Objects {
 			textsOn(c, at, clip, found)
 		}
-	case *container.Scroll:
+	case *kit.Scroll:
 		inner := clip.within(piece{x: at.X, y: at.Y, w: w.Size().Width, h: w.Size().Height, sideways: w.Direction != container.ScrollVerticalOnly})
 		for _, c := range test.WidgetRenderer(w).Objects() {
 			textsOn(c, at, inner, found)

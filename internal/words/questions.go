@@ -66,4 +66,10 @@ const (
 	CopyTable = "Copy"
 	FindOne   = "type to find one"
 	FindNone  = "nothing begins so"
+
+	SpokenChosen = "chosen"
+	SpokenEmpty  = "empty"
+	SpokenPage   = "page"
+	SpokenUnit   = "unit"
+	SpokenFile   = "Scenario"
 )

@@ -70,7 +70,7 @@ func (a *Asker) AskDeal() {
 		p.rows[name] = kit.NewRow(name, box, kit.NumberWidth, units[name])
 		body.Add(p.rows[name])
 	}
-	p.rows[DealPrice].Choice = p.money
+	p.rows[DealPrice].ChooseUnit(p.money)
 	body.Add(kit.NewRow(words.DealOther, p.other, kit.WideWidth, ""))
 	p.verdict = kit.NewText(kit.SizeTitle).Lines(1)
 	p.says = kit.NewText(kit.SizeText).Lines(7)

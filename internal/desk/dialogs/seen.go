@@ -2,7 +2,6 @@ package dialogs
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
@@ -20,7 +19,7 @@ type seenPanel struct {
 	price, day, note *kit.TextBox
 	why              *kit.Text
 	list             *fyne.Container
-	scroll           *container.Scroll
+	scroll           *kit.Scroll
 }
 
 // AskSeen asks for a price that was seen of the offer at a place.
@@ -32,7 +31,7 @@ func (a *Asker) AskSeen(offer int) {
 	p.day.Set(a.host.Today().String())
 	width := kit.LabelWidth + 330*kit.TextFactor
 	p.list = kit.NewStack(width, 6)
-	p.scroll = container.NewVScroll(p.list)
+	p.scroll = kit.NewScroll(p.list)
 	body := kit.NewStack(width, 6,
 		kit.NewRow(words.SeenAt, p.price, kit.NumberWidth, o.Currency),
 		kit.NewRow(words.SeenOn, p.day, kit.NumberWidth, ""),

@@ -28,7 +28,7 @@ type Window interface {
 // the cursor.
 type Column struct {
 	Content *fyne.Container
-	Scroll  *container.Scroll
+	Scroll  *kit.Scroll
 	help    *help
 	form    *Form
 	canvas  fyne.Canvas
@@ -42,8 +42,8 @@ type Column struct {
 // NewColumn is a column without a form yet.
 func NewColumn(win Window, canvas fyne.Canvas) *Column {
 	c := &Column{win: win, canvas: canvas, help: newHelp(), form: &Form{}}
-	c.Scroll = container.NewVScroll(container.NewWithoutLayout())
-	c.Content = container.New(columnLayout{}, c.Scroll, c.help.content)
+	c.Scroll = kit.NewScroll(container.NewWithoutLayout())
+	c.Content = container.New(columnLayout{}, c.Scroll, c.help.content, kit.NewWheel(c.Scroll.Scrolled))
 	return c
 }
 
@@ -95,6 +95,11 @@ func (c *Column) lay() {
 	body := c.form.build(func() { c.lay(); c.win.Explain() })
 	c.Show()
 	at := c.Scroll.Offset
+	for _, f := range c.form.fields {
+		if box, ok := f.Input.(*kit.TextBox); ok {
+			box.Entry.Wheel.To = c.Scroll.Scrolled
+		}
+	}
 	c.Scroll.Content = body
 	c.Scroll.Refresh()
 	c.Scroll.ScrollToOffset(at)
@@ -228,12 +233,13 @@ func (c *Column) reveal(f *Field) {
 	c.Scroll.ScrollToOffset(fyne.NewPos(0, at))
 }
 
-// columnLayout puts the help under the form.
+// columnLayout puts the help under the form, and there the wheel turns the form too.
 type columnLayout struct{}
 
 func (columnLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	kit.Place(o[0], 0, 0, size.Width, size.Height-helpHeight())
 	kit.Place(o[1], 0, size.Height-helpHeight(), size.Width, helpHeight())
+	kit.Place(o[2], 0, size.Height-helpHeight(), size.Width, helpHeight())
 }
 
 func (columnLayout) MinSize([]fyne.CanvasObject) fyne.Size {

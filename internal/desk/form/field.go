@@ -94,7 +94,8 @@ func (f *Field) withUnit(e editor, options []kit.Option, s Binding) *Field {
 	p.Plain = true
 	p.Entered = func(in bool) { e.Enter(unit, in) }
 	unit.Input, unit.Focus = p, p
-	f.Row.Choice, f.beside = p, unit
+	f.Row.ChooseUnit(p)
+	f.beside = unit
 	return f
 }
 

@@ -7,7 +7,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -27,7 +26,7 @@ type choiceList struct {
 	hint   *Text
 	rows   []*choiceRow // for all options; those that do not fit are hidden
 	stack  *fyne.Container
-	scroll *container.Scroll
+	scroll *Scroll
 	ground *canvas.Rectangle
 }
 
@@ -47,7 +46,7 @@ func newChoiceList(options []Option, chosen string, take func(string), leave fun
 		l.stack.Add(row)
 	}
 	l.align()
-	l.scroll = container.NewVScroll(l.stack)
+	l.scroll = NewScroll(l.stack)
 	l.ground = canvas.NewRectangle(theme.Color(Ground))
 	l.ground.StrokeWidth = 1
 	l.ExtendBaseWidget(l)

@@ -15,13 +15,15 @@ type Entry struct {
 	Entered func(bool)
 	Nudge   func(step int) // up and down keys; nil leaves them to the entry
 	Escape  func()
+	Called  called // by what stands beside it, nil for nothing
+	Wheel   *Wheel // over the text, where the toolkit would keep the wheel to itself
 	inside  bool
 	held    bool   // the focus is lent to a click beside the text
 	Before  string // the text when the field was entered
 }
 
 func newEntry() *Entry {
-	t := &Entry{}
+	t := &Entry{Wheel: NewWheel(nil)}
 	t.ExtendBaseWidget(t)
 	return t
 }
@@ -96,12 +98,18 @@ func (t *Entry) TypedKey(e *fyne.KeyEvent) {
 // around the entry would do that too, but the toolkit reads all fonts again for each
 // theme around something, each time that it is refreshed, and never lets go of them.
 func (t *Entry) CreateRenderer() fyne.WidgetRenderer {
-	return &bareRenderer{WidgetRenderer: t.Entry.CreateRenderer()}
+	return &bareRenderer{WidgetRenderer: t.Entry.CreateRenderer(), wheel: t.Wheel}
 }
 
 type bareRenderer struct {
 	fyne.WidgetRenderer
+	wheel   *Wheel
 	objects []fyne.CanvasObject
+}
+
+func (r *bareRenderer) Layout(size fyne.Size) {
+	r.WidgetRenderer.Layout(size)
+	r.wheel.Resize(size)
 }
 
 // Objects are the entry's but its ground and its edge.
@@ -112,6 +120,7 @@ func (r *bareRenderer) Objects() []fyne.CanvasObject {
 			r.objects = append(r.objects, o)
 		}
 	}
+	r.objects = append(r.objects, r.wheel)
 	return r.objects
 }
 

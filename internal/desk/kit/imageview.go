@@ -19,6 +19,7 @@ type Reading struct {
 type ImageView struct {
 	widget.BaseWidget
 	Image   *canvas.Image
+	Caption string                                 // what the picture is of, for those who cannot see it
 	read    func(at fyne.Position) (Reading, bool) // nil while there is nothing to read
 	resized func()                                 // more or less room: the picture must be made again
 	Note    *Readout
@@ -46,6 +47,7 @@ func (v *ImageView) Put(picture image.Image, read func(at fyne.Position) (Readin
 func (v *ImageView) Clear() {
 	v.read = nil
 	v.Image.Hide()
+	v.Note.Hide()
 }
 
 func (v *ImageView) Resize(s fyne.Size) {

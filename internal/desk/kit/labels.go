@@ -7,4 +7,7 @@ var Labels struct {
 	Copy          string // of a table
 	FindOne       string // in an open list, before a letter is typed
 	FindNone      string // after letters that nothing begins with
+	Chosen, Empty string // of a card or an option, and of a field, read aloud
+	Unit          string // what is chosen beside a field, read aloud
+	Page          string // before the name of a page, read aloud
 }

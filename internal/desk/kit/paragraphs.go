@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 )
 
 // Paragraphs sets a text with empty lines between its paragraphs in a column that wide.
@@ -18,7 +17,7 @@ func Paragraphs(text string, width float32) fyne.CanvasObject {
 
 // pageOf sets a text to be read, with a scroll where it is long.
 func pageOf(text string) fyne.CanvasObject {
-	scroll := container.NewVScroll(Paragraphs(text, 520*TextFactor))
+	scroll := NewScroll(Paragraphs(text, 520*TextFactor))
 	need := HeightOf(scroll.Content, 520*TextFactor)
 	scroll.SetMinSize(fyne.NewSize(530*TextFactor, min(need, 460)))
 	return scroll

@@ -28,6 +28,7 @@ type Picker struct {
 	Escape  func() // nil where Esc means nothing
 	Plain   bool   // no box: a title that opens a list
 	Bold    bool
+	Called  called // by what stands beside it, nil for nothing
 	focused bool
 	faulty  bool
 	frame   *frame

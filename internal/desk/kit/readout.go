@@ -1,6 +1,8 @@
 package kit
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/theme"
@@ -10,12 +12,23 @@ import (
 // Readout is the little note beside the pointer.
 type Readout struct {
 	widget.BaseWidget
-	box  *canvas.Rectangle
-	Text *Text
+	box    *canvas.Rectangle
+	Text   *Text
+	rested func(then func()) (stop func()) // calls when the pointer has rested
+	stop   func()                          // that call; nil for none
+}
+
+// restsFor is after what time without a move the note goes: the toolkit does not tell when
+// the pointer leaves the window, and what is read out beside no pointer puzzles.
+const restsFor = 8 * time.Second
+
+func afterRest(then func()) (stop func()) {
+	t := time.AfterFunc(restsFor, func() { fyne.Do(then) })
+	return func() { t.Stop() }
 }
 
 func newReadout() *Readout {
-	n := &Readout{box: canvas.NewRectangle(theme.Color(Field)), Text: NewText(SizeSmall).AtMost(4)}
+	n := &Readout{box: canvas.NewRectangle(theme.Color(Field)), Text: NewText(SizeSmall).AtMost(4), rested: afterRest}
 	n.box.CornerRadius, n.box.StrokeWidth = 4, 1
 	n.ExtendBaseWidget(n)
 	return n
@@ -38,6 +51,21 @@ func (n *Readout) say(text string, at fyne.Position, room fyne.Size) {
 	n.Move(fyne.NewPos(max(0, x), max(0, y)))
 	n.Resize(size)
 	n.Show()
+	n.endWait()
+	n.stop = n.rested(n.Hide)
+}
+
+// await ends the wait for a rest.
+func (n *Readout) endWait() {
+	if n.stop != nil {
+		n.stop()
+		n.stop = nil
+	}
+}
+
+func (n *Readout) Hide() {
+	n.endWait()
+	n.BaseWidget.Hide()
 }
 
 func (n *Readout) CreateRenderer() fyne.WidgetRenderer { return &readoutRenderer{n} }

@@ -28,8 +28,20 @@ func NewRow(label string, field fyne.CanvasObject, width float32, unit string) *
 	r.Unit.Centred = true
 	r.Meaning = NewText(SizeSmall).AtMost(2).Trailing()
 	r.Meaning.Centred = true
+	switch f := field.(type) {
+	case *TextBox:
+		f.Entry.Called = r.Label.String
+	case *Picker:
+		f.Called = r.Label.String
+	}
 	r.ExtendBaseWidget(r)
 	return r
+}
+
+// ChooseUnit puts a choice in the place of the unit.
+func (r *Row) ChooseUnit(p *Picker) {
+	r.Choice = p
+	p.Called = func() string { return r.Label.String() + ", " + Labels.Unit }
 }
 
 // Say puts what the value means beside it.

@@ -49,6 +49,36 @@ func TestImageViewReadsOutAndPresses(t *testing.T) {
 	}
 }
 
+// The toolkit says nothing when the pointer leaves the window.
+func TestAReadOutGoesWhenThePointerIsGone(t *testing.T) {
+	v := NewImageView(func() {})
+	on(t, v, 300, 200)
+	var resting []func()
+	stopped := 0
+	v.Note.rested = func(then func()) func() {
+		resting = append(resting, then)
+		return func() { stopped++ }
+	}
+	v.Put(image.NewRGBA(image.Rect(0, 0, 300, 200)), func(fyne.Position) (Reading, bool) { return Reading{Text: "12.34"}, true })
+	v.MouseIn(mouse(10, 10))
+	v.MouseMoved(mouse(20, 10))
+	if !v.Note.Visible() || len(resting) != 2 || stopped != 1 {
+		t.Fatal(v.Note.Visible(), len(resting), stopped)
+	}
+	resting[1]()
+	if v.Note.Visible() {
+		t.Error("it stays though the pointer rests, or has left the window")
+	}
+	for _, leave := range []func(){v.MouseOut, v.Clear} {
+		v.MouseMoved(mouse(30, 10))
+		leave()
+		if v.Note.Visible() || stopped < 2 {
+			t.Error("it stays")
+		}
+		v.Put(v.Image.Image, func(fyne.Position) (Reading, bool) { return Reading{Text: "12.34"}, true })
+	}
+}
+
 func TestStackLaysVisibleObjectsUnderOneAnother(t *testing.T) {
 	a, b, c := Space(10), Space(20), Space(30)
 	s := Inset(NewStack(100, 5, a, b, c), 1, 2, 3, 4)

@@ -46,6 +46,7 @@ func New(act Actions) *List {
 	w := &List{act: act, topics: map[session.Topic]*kit.Card{}}
 	w.Scenario = kit.NewPicker(nil, act.SwitchTo)
 	w.Scenario.Plain, w.Scenario.Bold = true, true
+	w.Scenario.Called = func() string { return words.SpokenFile }
 	w.State = kit.Small("")
 	w.unit = kit.Small("").Trailing()
 	w.Content = kit.Inset(kit.NewStack(Width(), 0), 12, 14, 12, 16)

@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
@@ -18,7 +17,7 @@ type ChangesPage struct {
 	Flip   *FigureView
 	Swings *FigureView
 	swing  *fyne.Container // the swings with their heading
-	scroll *container.Scroll
+	scroll *kit.Scroll
 	choose func(answer.FlipKey)
 	Flips  []*kit.Card // a sentence for each place where the answer flips
 }
@@ -29,7 +28,7 @@ func newChangesPage(act Actions) *ChangesPage {
 	p.list = kit.NewStack(0, 1)
 	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.Swings, 300), kit.NewLink(words.LinkRange, act.AskRange))
 	p.whole = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.Flip, 250), p.swing), 0, 12, 14, 12)
-	p.scroll = container.NewVScroll(p.whole)
+	p.scroll = kit.NewScroll(p.whole)
 	return p
 }
 

@@ -36,5 +36,5 @@ func NewFaultList(path string, faults []scenario.Fault, again, back func()) *Fau
 	if more > 0 {
 		list.Add(kit.NewText(kit.SizeText, kit.Span{Text: words.FurtherFaults(more), Bold: true}))
 	}
-	return &FaultList{container.NewStack(container.NewVScroll(list)), len(faults)}
+	return &FaultList{container.NewStack(kit.NewScroll(list)), len(faults)}
 }

@@ -28,7 +28,7 @@ func (v *FigureView) put(p answer.Picture) {
 	if p.Drawing == nil {
 		return
 	}
-	v.Drawing = p.Drawing
+	v.Drawing, v.Caption = p.Drawing, p.Drawing.Title()
 	was := v.shown
 	v.shown = p.Image
 	v.Put(p.Image, func(at fyne.Position) (kit.Reading, bool) {
@@ -56,7 +56,7 @@ func (v *FigureView) putOrHide(p answer.Picture) {
 	v.put(p)
 	if p.Drawing == nil {
 		v.Clear()
-		v.Drawing = nil
+		v.Drawing, v.Caption = nil, ""
 	}
 }
 

@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
@@ -12,12 +11,12 @@ import (
 // notesPage lists what is left out of the answer, and what is to be warned of.
 type notesPage struct {
 	list   *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 }
 
 func newNotesPage() *notesPage {
 	p := &notesPage{list: kit.Inset(kit.NewStack(0, 10), 0, 14, 14, 12)}
-	p.scroll = container.NewVScroll(p.list)
+	p.scroll = kit.NewScroll(p.list)
 	return p
 }
 

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
@@ -18,7 +17,7 @@ import (
 // PastPage is what a roll has cost at the rates of the past.
 type PastPage struct {
 	whole  *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 	Span   *kit.Picker
 	span   *kit.Row
 	asks   *ratesLine
@@ -65,8 +64,8 @@ func newPastPage(act Actions, copied func(string)) *PastPage {
 	p.room = kit.FixedHeight(p.Figure, 330)
 	p.swings = kit.NewStack(0, 4)
 	p.whole = kit.Inset(kit.NewStack(0, 10, p.span, p.State, p.again, p.room,
-		p.Notes, p.swings, p.asks.Content, container.NewHScroll(p.Table)), 0, 12, 14, 12)
-	p.scroll = container.NewVScroll(p.whole)
+		p.Notes, p.swings, p.asks.Content, kit.NewSideways(p.Table)), 0, 12, 14, 12)
+	p.scroll = kit.NewScroll(p.whole)
 	return p
 }
 

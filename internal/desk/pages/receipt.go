@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
@@ -17,14 +16,14 @@ type ReceiptPage struct {
 	Strip   *FigureView
 	StripOf *fyne.Container
 	list    *fyne.Container
-	scroll  *container.Scroll
+	scroll  *kit.Scroll
 }
 
 func newReceiptPage(act Actions) *ReceiptPage {
 	p := &ReceiptPage{Table: newReceiptTable(), Seen: kit.NewText(kit.SizeSmall + 1), Strip: newFigureView(act.Redraw, nil)}
 	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, 116)), 0, 16, 0, 0)
 	p.list = kit.Inset(kit.NewStack(0, 8, p.Table, p.Seen, p.StripOf), 0, 6, 14, 12)
-	p.scroll = container.NewVScroll(p.list)
+	p.scroll = kit.NewScroll(p.list)
 	return p
 }
 

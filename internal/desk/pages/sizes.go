@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/desk/answer"
@@ -15,7 +14,7 @@ import (
 // SizesPage is how many units to buy at once.
 type SizesPage struct {
 	whole  *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 	Figure *FigureView
 	why    *kit.Text
 	Set    *kit.Link
@@ -29,8 +28,10 @@ func newSizesPage(act Actions, copied func(string)) *SizesPage {
 	p.Figure = newFigureView(act.Redraw, nil)
 	p.Figure.picked = func(units int) { act.Order(p.Offer, units) }
 	p.Set = kit.NewLink("", func() { act.Order(p.Offer, p.Best) })
-	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 300), p.why, p.Set, container.NewHScroll(p.Table)), 0, 12, 14, 12)
-	p.scroll = container.NewVScroll(p.whole)
+	table := kit.NewSideways(p.Table)
+	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 300), p.why, p.Set, table), 0, 12, 14, 12)
+	p.scroll = kit.NewScroll(p.whole)
+	table.Around = p.scroll
 	return p
 }
 

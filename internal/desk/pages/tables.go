@@ -2,7 +2,6 @@ package pages
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
@@ -13,13 +12,13 @@ import (
 type tablesPage struct {
 	tables [2]*kit.Table
 	list   *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 }
 
 func newTablesPage(copied func(string)) *tablesPage {
 	p := &tablesPage{tables: [2]*kit.Table{kit.NewTable(copied), kit.NewTable(copied)}}
 	p.list = kit.Inset(kit.NewStack(0, 18, p.tables[0], p.tables[1]), 0, 14, 14, 12)
-	p.scroll = container.NewScroll(p.list)
+	p.scroll = kit.NewBothWays(p.list)
 	return p
 }
 

@@ -31,6 +31,9 @@ func TestNewBeginsWithoutAFigure(t *testing.T) {
 	if home := h.field(t, "home"); !home.Focused || home.Text != "EUR" {
 		t.Errorf("home is not asked first: %+v", home)
 	}
+	if v.Status != "" {
+		t.Errorf("left out: %q", v.Status)
+	}
 	for _, f := range v.Fields {
 		if f.Faulty {
 			t.Errorf("a fault before anything was typed: %+v", f)
@@ -126,6 +129,24 @@ func TestAnAddedOfferAsksForItsPrice(t *testing.T) {
 	if v := h.View(); v.Status != "" || v.Offers[3].PerRoll == "–" {
 		t.Errorf("%+v", v.Offers[3])
 	}
+}
+
+// A length in the name goes with the length, at each key, and comes back with it.
+func TestTheNameFollowsTheLengthTyped(t *testing.T) {
+	h := open(t)
+	was := h.session.Current()
+	for _, c := range [][2]string{{"50", "Lanternlight 500, 50 ft reel"}, {"30.5 m", "Lanternlight 500, 30.5 m reel"}} {
+		text, want := c[0], c[1]
+		h.mustType(t, "offer[3].reel.length", text)
+		h.Settle()
+		if v := h.View(); v.Offers[2].Name != want || v.Form != want {
+			t.Errorf("%s: %q, form %q", text, v.Offers[2].Name, v.Form)
+		}
+	}
+	h.Window().Canvas().Unfocus()
+	h.undo()
+	h.Settle()
+	h.agrees(t, was)
 }
 
 func TestRollsAMonthAndASeason(t *testing.T) {

@@ -62,12 +62,12 @@ func TestMovingAndDuplicating(t *testing.T) {
 	}
 	h.change((*session.Session).DuplicateOffer)
 	h.Settle()
-	if v := h.View(); v.Offers[2].Name != "Lanternlight 500, 100 ft reel 2" || !v.Offers[2].Chosen || v.Offers[2].PerRoll != v.Offers[1].PerRoll {
+	if v := h.View(); v.Offers[2].Name != "Lanternlight 500, 100 ft reel (2)" || !v.Offers[2].Chosen || v.Offers[2].PerRoll != v.Offers[1].PerRoll {
 		t.Errorf("%+v", v.Offers)
 	}
 	h.change((*session.Session).CompareWith)
 	h.Settle()
-	if got := h.session.Current().Baseline; got != "Lanternlight 500, 100 ft reel 2" {
+	if got := h.session.Current().Baseline; got != "Lanternlight 500, 100 ft reel (2)" {
 		t.Error(got)
 	}
 }

@@ -20,7 +20,7 @@ func TestScenariosComeAndGo(t *testing.T) {
 	h.agrees(t, h.session.Current())
 	h.change((*session.Session).Duplicate)
 	h.Settle()
-	if got := h.session.Current().Name; got != "New scenario 2" {
+	if got := h.session.Current().Name; got != "New scenario (2)" {
 		t.Error(got)
 	}
 	h.asker.DeleteScenario()

@@ -15,7 +15,7 @@ func (ch *costChart) bars() {
 		r := &ch.rows[i]
 		ch.rowName(r)
 		if r.offer.Fault != nil {
-			ch.faulty(ch.left, r.y+ch.plan.height/2+4, ch.W-ch.left, words.NotComputed(ch.c, r.offer), r.offer.Name, words.FaultReadout(ch.c, r.offer))
+			ch.leftOut(ch.c, r.offer, ch.left, r.y+ch.plan.height/2+4, ch.W-ch.left, words.NotComputed(ch.c, r.offer))
 			continue
 		}
 		if ch.axis.low < 0 || r.low == r.high {

@@ -4,7 +4,9 @@ import (
 	"image/color"
 	"math"
 
+	"reelworth/internal/compare"
 	"reelworth/internal/palette"
+	"reelworth/internal/words"
 )
 
 // heading sets the finding and what is drawn, and returns where the second line's
@@ -100,9 +102,14 @@ func (s *sheet) sign(x, y float64) {
 	s.box(Rect{x - 0.9, y + 1.7, 1.8, 1.8}, mark)
 }
 
-// faulty sets a fault's sign and its reason on a baseline; the pointer finds readout.
-func (s *sheet) faulty(x, y, width float64, text, offer, readout string) {
-	s.sign(x+6, y-4)
-	s.write(smallFace, x+18, y, smallFace.fit(text, width-18), s.style.Theme.Fault)
-	s.hits = append(s.hits, Hit{Rect: Rect{x, y - 12, width, 16}, Offer: offer, Text: readout})
+// leftOut sets the reason why an offer is not drawn on a baseline, a fault with its sign;
+// the pointer finds it too.
+func (s *sheet) leftOut(c *compare.Comparison, o *compare.Offer, x, y, width float64, text string) {
+	if words.Waits(c, o) { // no fault of anybody's
+		s.write(smallFace, x, y, smallFace.fit(text, width), s.style.Theme.Muted)
+	} else {
+		s.sign(x+6, y-4)
+		s.write(smallFace, x+18, y, smallFace.fit(text, width-18), s.style.Theme.Fault)
+	}
+	s.hits = append(s.hits, Hit{Rect: Rect{x, y - 12, width, 16}, Offer: o.Name, Text: words.FaultReadout(c, o)})
 }

@@ -216,7 +216,7 @@ func (ch *spendChart) faults(top, bottom float64) float64 {
 			text = words.NoRoom(len(faulty) - shown + 1)
 		}
 		y += line
-		ch.faulty(0, y-5, ch.W, text, o.Name, words.FaultReadout(ch.c, o))
+		ch.leftOut(ch.c, o, 0, y-5, ch.W, text)
 	}
 	return end
 }

@@ -1,10 +1,6 @@
 package scenario
 
-import (
-	"fmt"
-
-	"github.com/shopspring/decimal"
-)
+import "github.com/shopspring/decimal"
 
 // NewOffer is a sensible beginning for a way to buy in s: a 100 ft reel or a single roll of
 // 36 in the home currency, with a name of its own, developed as all the others are. It has
@@ -35,13 +31,6 @@ func sharedDeveloping(s *Scenario) string {
 		return ""
 	}
 	return s.Offers[0].Developing
-}
-
-// CopyOffer is the offer at i under a name of its own.
-func CopyOffer(s *Scenario, i int) Offer {
-	o := s.Clone().Offers[i]
-	o.Name = freeName(o.Name, offerNames(s))
-	return o
 }
 
 // SetKind makes an offer of s one of another kind: what the kind needs begins sensibly.
@@ -75,15 +64,6 @@ func New(name, home string, first Month) Scenario {
 	s.Offers = append(s.Offers, reel)
 	s.Baseline = boxed.Name
 	return s
-}
-
-// FreeName is name, or the first of "name 2", "name 3" … that no scenario of f has.
-func FreeName(f File, name string) string {
-	var taken []string
-	for _, s := range f.Scenarios {
-		taken = append(taken, s.Name)
-	}
-	return freeName(name, taken)
 }
 
 // NewProcess is a beginning for a way to develop.
@@ -120,28 +100,4 @@ func NewEquipment() Equipment {
 	e := Defaults[Equipment]()
 	e.Name, e.Price, e.LastsRolls = "New equipment", decimal.New(2000, -2), 100
 	return e
-}
-
-// FreeOfferName is name, or the first of "name 2", "name 3" … that no offer of s has.
-func FreeOfferName(s *Scenario, name string) string { return freeName(name, offerNames(s)) }
-
-func offerNames(s *Scenario) []string {
-	var n []string
-	for _, o := range s.Offers {
-		n = append(n, o.Name)
-	}
-	return n
-}
-
-// freeName is name, or the first of "name 2", "name 3" … that is not taken.
-func freeName(name string, taken []string) string {
-	used := map[string]bool{}
-	for _, t := range taken {
-		used[t] = true
-	}
-	free := name
-	for n := 2; used[free]; n++ {
-		free = fmt.Sprintf("%s %d", name, n)
-	}
-	return free
 }

@@ -57,7 +57,7 @@ func TestANewScenarioInventsNothing(t *testing.T) {
 	}
 	f := File{Schema: Schema, Scenarios: []Scenario{s}}
 	s.Name = FreeName(f, s.Name)
-	if s.Name != "A new one 2" {
+	if s.Name != "A new one (2)" {
 		t.Error(s.Name)
 	}
 	s.Offers = append(s.Offers, CopyOffer(&s, 1))

@@ -50,6 +50,12 @@ func OnlyUnpriced(c *compare.Comparison) bool {
 	return out > 0
 }
 
+// AsksForPrices says whether that is all there is to say, and the headline says it.
+func AsksForPrices(c *compare.Comparison) bool {
+	computed := func(o compare.Offer) bool { return o.Fault == nil }
+	return OnlyUnpriced(c) && !slices.ContainsFunc(c.Offers, computed)
+}
+
 // hasBothKinds says whether a reel and boxed film stand beside each other.
 func hasBothKinds(s *scenario.Scenario) bool {
 	isReel := func(o scenario.Offer) bool { return o.Kind == scenario.KindReel }

@@ -29,6 +29,7 @@ func (c *Column) Edit(f *Field, text string) {
 	if err == nil && t.also != nil {
 		t.also(&next)
 	}
+	scenario.FollowLengths(&before, &next)
 	q := whichNumber(f, err, t.behind)
 	if q == nil && err == nil && f.instead != nil {
 		q = f.instead(&next)

@@ -113,18 +113,11 @@ func (of offerBindings) kind() Binding {
 	return kind.then(func(s *scenario.Scenario) { scenario.SetKind(s, of.at(s), of.at(s).Kind) })
 }
 
-// rename keeps a baseline that points at the offer pointing at it.
+// rename has what points at the offer follow.
 func (b forms) rename(of offerBindings) Binding {
 	name := texts(of.key("name"), func(s *scenario.Scenario) *string { return &of.at(s).Name })
-	set := name.set
-	name.set = func(s *scenario.Scenario, text string, l money.Locale) error {
-		was := of.at(s).Name
-		if err := set(s, text, l); err != nil {
-			return err
-		}
-		if s.Baseline == was {
-			s.Baseline = text
-		}
+	name.set = func(s *scenario.Scenario, text string, _ money.Locale) error {
+		scenario.RenameOffer(s, of.i, text)
 		return nil
 	}
 	return name

@@ -31,7 +31,9 @@ func Inset(c *fyne.Container, left, top, right, bottom float32) *fyne.Container 
 }
 
 func (s *stack) Layout(objects []fyne.CanvasObject, size fyne.Size) {
-	s.width = size.Width
+	if size.Width > 0 { // the toolkit lays out what is added before it has a size, too
+		s.width = size.Width
+	}
 	inner := size.Width - s.left - s.right
 	y := s.top
 	for _, o := range objects {

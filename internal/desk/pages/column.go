@@ -155,8 +155,8 @@ func (a *Column) Without(withheld []string) {
 	if len(withheld) > 0 {
 		parts = append(parts, words.WithoutFields(withheld))
 	}
-	if a.Shown.answer != nil {
-		parts = append(parts, words.LeftOut(a.Shown.answer.Comparison)...)
+	if c := a.Shown.comparison(); c != nil && !words.AsksForPrices(c) {
+		parts = append(parts, words.LeftOut(c)...)
 	}
 	switch {
 	case len(parts) == 0 && a.Notice != "":

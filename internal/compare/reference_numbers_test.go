@@ -79,8 +79,14 @@ func (a rat) plain() string {
 // minorDigits are the digits of the currencies the random scenarios use (ISO 4217).
 var minorDigits = map[string]int{"EUR": 2, "USD": 2, "GBP": 2, "JPY": 0, "KWD": 3}
 
+// exactMoney ends the name of a currency whose amounts are never rounded.
+const exactMoney = " to the last digit"
+
 // billed rounds to what a bill in that currency can say.
 func (a rat) billed(currency string) rat {
+	if strings.HasSuffix(currency, exactMoney) {
+		return a
+	}
 	n, known := minorDigits[currency]
 	if !known {
 		panic("the reference does not know " + currency)

@@ -84,6 +84,7 @@ func (c commands) edit() *fyne.Menu {
 		c.add(words.MenuAddBoxed, fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
 		c.add(words.MenuDeal, fyne.KeyI, ctrl, d.asker.AskDeal),
 		c.change(words.MenuDuplicate, fyne.KeyD, ctrl, (*session.Session).DuplicateOffer),
+		c.add(words.MenuRenameOffer, fyne.KeyT, ctrlShift, func() { d.offers.Rename(d.session.Chosen.Offer) }),
 		c.change(words.MenuMoveUp, fyne.KeyUp, ctrlShift, func(s *session.Session) { s.MoveOffer(-1) }),
 		c.change(words.MenuMoveDown, fyne.KeyDown, ctrlShift, func(s *session.Session) { s.MoveOffer(1) }),
 		c.change(words.MenuCompareWith, fyne.KeyB, ctrl, (*session.Session).CompareWith),
@@ -100,7 +101,7 @@ func (c commands) scenario() *fyne.Menu {
 		c.change(words.MenuNext, fyne.KeyPageDown, ctrl, func(s *session.Session) { s.Step(1) }),
 		c.change(words.MenuPrevious, fyne.KeyPageUp, ctrl, func(s *session.Session) { s.Step(-1) }),
 		fyne.NewMenuItemSeparator(),
-		c.add(words.MenuRename, fyne.KeyT, ctrl, d.asker.RenameScenario),
+		c.add(words.MenuRename, fyne.KeyT, ctrl, func() { d.offers.RenameScenario() }),
 		c.add(words.MenuDelete, "", 0, d.asker.DeleteScenario),
 	)
 }

@@ -71,7 +71,7 @@ func TestEscapeBacksOut(t *testing.T) {
 	h := open(t)
 	escape := &fyne.KeyEvent{Name: fyne.KeyEscape}
 	for name, ask := range map[string]func(){
-		"keys": h.menu.item("Keys"), "deal": h.asker.AskDeal, "rename": h.asker.RenameScenario, "save as": func() { h.files.askSaveAs(nil) },
+		"keys": h.menu.item("Keys"), "deal": h.asker.AskDeal, "save as": func() { h.files.askSaveAs(nil) },
 		"confirm": func() { h.dialogs.Confirm("Sure?", "Really?", "Yes", func() { t.Error("Esc said yes") }) },
 	} {
 		ask()

@@ -121,7 +121,8 @@ func (d *Desk) layOut() {
 	d.offers = offers.New(asOffers{d})
 	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
-	d.root = container.New(columns{}, kit.NewScroll(d.offers.Content), kit.NewRule(),
+	d.offers.In = kit.NewScroll(d.offers.Content)
+	d.root = container.New(columns{}, d.offers.In, kit.NewRule(),
 		d.form.Content, kit.NewRule(), d.answer.Content)
 	d.faults = nil
 	d.answer.Notice = notice

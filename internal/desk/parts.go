@@ -37,9 +37,13 @@ func (w asForm) Typed() {
 // asOffers is the window as the left column knows it.
 type asOffers struct{ d *Desk }
 
-func (w asOffers) Choose(sel session.Selection) { w.d.choose(sel) }
-func (w asOffers) Add(kind scenario.Kind)       { w.d.addOffer(kind) }
-func (w asOffers) AskDeal()                     { w.d.asker.AskDeal() }
+func (w asOffers) Choose(sel session.Selection)             { w.d.choose(sel) }
+func (w asOffers) Add(kind scenario.Kind)                   { w.d.addOffer(kind) }
+func (w asOffers) AskDeal()                                 { w.d.asker.AskDeal() }
+func (w asOffers) Rename(i int, name string) (wrong string) { return naming{w.d}.offer(i, name) }
+func (w asOffers) RenameScenario(name string) (wrong string) {
+	return naming{w.d}.scenario(name)
+}
 func (w asOffers) SwitchTo(name string) {
 	if w.d.session.SwitchTo(name) {
 		w.d.rebuild()

@@ -66,6 +66,7 @@ const (
 	LinkAddReel       = "+ reel"
 	LinkAddBoxed      = "+ boxed"
 	LinkDeal          = "a deal?"
+	LinkRename        = "rename"
 	LinkDuplicate     = "Duplicate"
 	LinkCompareWith   = "Compare with it"
 	LinkUp            = "Up"

@@ -7,7 +7,7 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+1 to Ctrl+7: the pages of the answer.\n\n" +
 	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as. Ctrl+E exports the cost per roll, Ctrl+Shift+E the year's spend.\n\n" +
 	"Ctrl+Z undo, Ctrl+Y redo.\n\n" +
-	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, Ctrl+Shift+Up and Down move it, " +
+	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, F2 or Ctrl+Shift+T renames it, Ctrl+Shift+Up and Down move it, " +
 	"Ctrl+B compares the others with it. Ctrl+I asks whether something offered is a deal.\n\n" +
 	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one.\n\n" +
 	"Ctrl+K shows this list."

@@ -32,6 +32,7 @@ const (
 	MenuAddBoxed    = "Add boxed film"
 	MenuDeal        = "Is it a deal?…"
 	MenuDuplicate   = "Duplicate this way to buy"
+	MenuRenameOffer = "Rename this way to buy"
 	MenuMoveUp      = "Move it up"
 	MenuMoveDown    = "Move it down"
 	MenuCompareWith = "Compare the others with this one"
@@ -43,7 +44,7 @@ const (
 	MenuNewCopy  = "New, from this one"
 	MenuNext     = "Next"
 	MenuPrevious = "Previous"
-	MenuRename   = "Rename…"
+	MenuRename   = "Rename"
 	MenuDelete   = "Delete"
 
 	MenuView           = "View"

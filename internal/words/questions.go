@@ -1,19 +1,22 @@
 package words
 
+import "fmt"
+
 // A new scenario, and a scenario's name.
 const (
 	NewScenarioName = "New scenario"
 
-	RenameTitle = "Name of the scenario"
-	Rename      = "Rename"
-	FieldAsked  = "Name"
-
 	LastScenario    = "The last scenario stays"
 	LastScenarioWhy = "A file needs one scenario. Make another first."
 
-	ScenarioUnnamed   = "A scenario needs a name."
-	ScenarioNameTaken = "Another scenario of this file has this name; choose another one."
+	ScenarioUnnamed   = "it needs a name"
+	ScenarioNameTaken = "another scenario has this name"
+	OfferUnnamed      = "it needs a name"
+	OfferNameTaken    = "another one has this name"
 )
+
+// NameTooLong is said of a name with more letters than it may have.
+func NameTooLong(most int) string { return fmt.Sprintf("at most %d letters", most) }
 
 // How far an input may go.
 const (

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"fmt"
 	"strings"
 
 	"reelworth/internal/catalogue"
@@ -70,6 +71,11 @@ func (c *Column) wrong(f *Field, err error, before, next scenario.Scenario, text
 	}
 	if why := wrongCurrency(f, &next, text, c.win.Locale()); why != "" {
 		return why, why
+	}
+	if i, ok := offerOf(f.Key); ok && f.Key == fmt.Sprintf("offer[%d].name", i+1) {
+		if why := c.win.Session().OfferNameTaken(i, next.Offers[i].Name); why != "" {
+			return why, why
+		}
 	}
 	if f.Key == "name" {
 		if why := c.win.Session().NameTaken(next.Name); why != "" {

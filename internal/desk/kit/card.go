@@ -19,6 +19,9 @@ type Card struct {
 	Focused, hovered   bool
 	Choose             func()
 	Step               func(step int)
+	Rename             func() // F2, or the name tapped of the card that is chosen; nil for a name that stays
+	naming             *TextBox
+	wrong              *Text // with the name that is being typed
 	ground             *canvas.Rectangle
 }
 
@@ -28,12 +31,17 @@ func NewCard(choose func(), move func(step int)) *Card {
 	c.Name = NewText(SizeText).AtMost(2)
 	c.Total = NewText(SizeTotal).AtMost(1)
 	c.Under = Small("").AtMost(1)
+	c.wrong = NewText(SizeSmall).AtMost(1)
 	c.ground.CornerRadius = 5
 	c.ExtendBaseWidget(c)
 	return c
 }
 
-func (c *Card) Tapped(*fyne.PointEvent) {
+func (c *Card) Tapped(e *fyne.PointEvent) {
+	if onName := e != nil && e.Position.Y < c.Name.Position().Y+c.Name.Size().Height; onName && c.Chosen && c.Focused && c.Rename != nil {
+		c.Rename()
+		return
+	}
 	if cv := fyne.CurrentApp().Driver().CanvasForObject(c); cv != nil {
 		cv.Focus(c)
 	}
@@ -61,7 +69,39 @@ func (c *Card) TypedKey(e *fyne.KeyEvent) {
 		c.Step(1)
 	case fyne.KeyUp:
 		c.Step(-1)
+	case fyne.KeyF2:
+		if c.Rename != nil {
+			c.Rename()
+		}
 	}
+}
+
+// TypeName lets a card be named in the place of its name: take answers why a name cannot be taken, ""
+// when it was.
+func (c *Card) TypeName(take func(name string) (wrong string)) {
+	canvas := fyne.CurrentApp().Driver().CanvasForObject(c)
+	if canvas == nil || c.naming != nil {
+		return
+	}
+	c.naming = NewNaming(c.Name.String(), take, c.complain, func(inside bool) {
+		c.naming = nil
+		c.complain("")
+		if inside {
+			canvas.Focus(c)
+		}
+	})
+	c.naming.Entry.Called = c.Name.String
+	c.Refresh()
+	canvas.Focus(c.naming.Entry)
+}
+
+// complain says what is wrong with the name that is being typed.
+func (c *Card) complain(wrong string) {
+	c.wrong.Set()
+	if wrong != "" {
+		c.wrong.Set(Span{Text: "✗ ", Color: Fault, Bold: true}, Span{Text: wrong, Color: Fault})
+	}
+	c.Refresh()
 }
 
 func (c *Card) totalWidth() float32 {
@@ -119,11 +159,21 @@ func (r *cardRenderer) Layout(size fyne.Size) {
 		y += 14
 	}
 	Place(c.Under, CardEdge, y, size.Width-2*CardEdge, c.Under.LineHeight())
+	if c.naming != nil { // in the place of the name and the bar, so that nothing moves
+		Place(c.naming, 2, cardPad-4, size.Width-4, FieldHeight)
+		Place(c.wrong, CardEdge, y, size.Width-2*CardEdge, c.Under.LineHeight())
+	}
 }
 
 func (r *cardRenderer) MinSize() fyne.Size { return r.c.MinSize() }
 
 func (r *cardRenderer) Objects() []fyne.CanvasObject {
+	if c := r.c; c.naming != nil {
+		if c.wrong.String() != "" {
+			return []fyne.CanvasObject{c.ground, c.naming, c.wrong}
+		}
+		return []fyne.CanvasObject{c.ground, c.naming, c.Under}
+	}
 	o := []fyne.CanvasObject{r.c.ground, r.c.Name, r.c.Total, r.c.Under}
 	if r.c.Bar != nil {
 		o = append(o, r.c.Bar)

@@ -26,6 +26,13 @@ func NewLink(text string, tapped func()) *Link {
 	return l
 }
 
+// NewSmallLink is a link of the small size.
+func NewSmallLink(text string, tapped func()) *Link {
+	l := NewLink(text, tapped)
+	l.Label.FontSize = SizeSmall
+	return l
+}
+
 func (l *Link) Tapped(*fyne.PointEvent) { l.Do() }
 func (l *Link) Cursor() desktop.Cursor  { return desktop.PointerCursor }
 

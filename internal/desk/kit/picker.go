@@ -26,6 +26,7 @@ type Picker struct {
 	changed func(value string)
 	Entered func(in bool)
 	Escape  func() // nil where Esc means nothing
+	Rename  func() // F2; nil where it means nothing
 	Plain   bool   // no box: a title that opens a list
 	Bold    bool
 	Called  called // by what stands beside it, nil for nothing
@@ -156,6 +157,10 @@ func (p *Picker) TypedKey(e *fyne.KeyEvent) {
 		p.step(1)
 	case fyne.KeyUp:
 		p.step(-1)
+	case fyne.KeyF2:
+		if p.Rename != nil {
+			p.Rename()
+		}
 	case fyne.KeyEscape:
 		if p.Escape != nil {
 			p.Escape()

@@ -57,6 +57,20 @@ func (s *Scroll) Scrolled(e *fyne.ScrollEvent) {
 	}
 }
 
+// Reveal moves what is shown as little as it takes until an object of it can be seen.
+func (s *Scroll) Reveal(o fyne.CanvasObject) {
+	s.Refresh() // it may have grown
+	d := fyne.CurrentApp().Driver()
+	top := d.AbsolutePositionForObject(o).Y - d.AbsolutePositionForObject(s.Content).Y
+	bottom, at := top+o.Size().Height, s.Offset.Y
+	switch {
+	case top < at:
+		s.ScrollToOffset(fyne.NewPos(s.Offset.X, top))
+	case bottom > at+s.Size().Height:
+		s.ScrollToOffset(fyne.NewPos(s.Offset.X, bottom-s.Size().Height))
+	}
+}
+
 // Wheel is clear room over or under others that hands the wheel's turns on, to a scroll that
 // is not around it.
 type Wheel struct {

@@ -19,11 +19,15 @@ type List struct {
 	Content  *fyne.Container
 	Scenario *kit.Picker
 	State    *kit.Text
+	In       *kit.Scroll // what the column is shown in
+	title    *fyne.Container
 	unit     *kit.Text
 	Offers   []*kit.Card
 	topics   map[session.Topic]*kit.Card
 	act      Actions
 	sel      session.Selection
+	built    int  // cards of ways to buy
+	moved    bool // another card was chosen, and may be out of sight until all have their costs
 }
 
 // Width is the width of the left column.
@@ -47,6 +51,8 @@ func New(act Actions) *List {
 	w.Scenario = kit.NewPicker(nil, act.SwitchTo)
 	w.Scenario.Plain, w.Scenario.Bold = true, true
 	w.Scenario.Called = func() string { return words.SpokenFile }
+	w.Scenario.Rename = w.RenameScenario
+	w.title = kit.NewStack(Width(), 0, w.Scenario)
 	w.State = kit.Small("")
 	w.unit = kit.Small("").Trailing()
 	w.Content = kit.Inset(kit.NewStack(Width(), 0), 12, 14, 12, 16)
@@ -59,8 +65,9 @@ func (w *List) Build(s *scenario.Scenario) {
 	margin := func(o fyne.CanvasObject) fyne.CanvasObject {
 		return kit.Inset(kit.NewStack(Width(), 0, o), kit.CardEdge, 0, kit.CardEdge, 0)
 	}
-	w.Content.Add(kit.Inset(kit.NewStack(Width(), 0, w.Scenario), kit.CardEdge-kit.PlainEdge, 0, kit.CardEdge, 0))
-	w.Content.Add(margin(w.State))
+	w.Content.Add(kit.Inset(kit.NewStack(Width(), 0, w.title), kit.CardEdge-kit.PlainEdge, 0, kit.CardEdge, 0))
+	w.title.Objects = kit.Objects(w.Scenario) // a name half typed is gone with the rest
+	w.Content.Add(margin(kit.NewSides(w.State, kit.NewSmallLink(words.LinkRename, w.RenameScenario))))
 	w.Content.Add(kit.Space(18))
 	w.Content.Add(margin(kit.NewSides(kit.Heading(words.HeadingOffers), w.unit)))
 	w.Content.Add(kit.Space(2))
@@ -68,6 +75,7 @@ func (w *List) Build(s *scenario.Scenario) {
 	for i := range s.Offers {
 		c := kit.NewCard(func() { w.act.Choose(session.Selection{Topic: session.TopicOffer, Offer: i}) }, w.move)
 		c.Bar = kit.NewBar()
+		c.Rename = func() { w.Rename(i) }
 		w.Offers = append(w.Offers, c)
 		w.Content.Add(c)
 	}
@@ -93,6 +101,9 @@ type Actions interface {
 	SwitchTo(name string)     // another scenario of the file
 	Add(kind scenario.Kind)   // a new way to buy
 	AskDeal()                 // the quick question
+	// A name for the way to buy at i, or for the scenario; wrong is why it cannot be taken.
+	Rename(i int, name string) (wrong string)
+	RenameScenario(name string) (wrong string)
 }
 
 // ChosenCard is what the focus enters the column by.
@@ -140,7 +151,8 @@ func (w *List) move(step int) {
 func (w *List) Show(work *session.Session, l money.Locale) {
 	now, sel := work.Current(), work.Chosen
 	s := &now
-	w.sel = sel
+	w.moved = w.moved || w.sel != sel || w.built != len(w.Offers)
+	w.sel, w.built = sel, len(w.Offers)
 	var options []kit.Option
 	for _, n := range work.Names() {
 		options = append(options, kit.Option{Value: n, Label: n})
@@ -160,6 +172,7 @@ func (w *List) Show(work *session.Session, l money.Locale) {
 	for _, c := range w.cards() {
 		c.Refresh()
 	}
+	w.revealChosen()
 }
 
 func topicSummary(t session.Topic, s *scenario.Scenario, l money.Locale) string {
@@ -212,6 +225,8 @@ func (w *List) Price(c *compare.Comparison, l money.Locale) {
 		card.Refresh()
 	}
 	w.Content.Refresh()
+	w.revealChosen()
+	w.moved = false
 }
 
 // share is how long a cost's line is beside the longest.

@@ -3,6 +3,7 @@ package session
 import (
 	"path/filepath"
 	"strings"
+	"unicode/utf8"
 
 	"reelworth/internal/draft"
 	"reelworth/internal/library"
@@ -111,9 +112,28 @@ func (s *Session) NameTaken(name string) string {
 	if strings.TrimSpace(name) == "" {
 		return words.ScenarioUnnamed
 	}
+	if utf8.RuneCountInString(name) > scenario.LongestLine {
+		return words.NameTooLong(scenario.LongestLine)
+	}
 	for i, n := range s.Names() {
 		if n == name && i != s.At {
 			return words.ScenarioNameTaken
+		}
+	}
+	return ""
+}
+
+// OfferNameTaken is why the way to buy at i cannot have a name, "" when it can.
+func (s *Session) OfferNameTaken(i int, name string) string {
+	switch {
+	case strings.TrimSpace(name) == "":
+		return words.OfferUnnamed
+	case utf8.RuneCountInString(name) > scenario.LongestLine:
+		return words.NameTooLong(scenario.LongestLine)
+	}
+	for j, o := range s.Current().Offers {
+		if o.Name == name && j != i {
+			return words.OfferNameTaken
 		}
 	}
 	return ""

@@ -74,16 +74,59 @@ func (s *Scenario) Unread(path string) string {
 	if !there || x == nil {
 		return ""
 	}
+	if list, ok := x.([]any); ok && f.form == formNumbers {
+		if _, item := splitIndex(path[strings.LastIndexByte(path, '.')+1:]); f.hasItem(list, item) {
+			if isNumber(list[item]) {
+				return ""
+			}
+			x = list[item]
+		}
+	}
 	if text, ok := x.(string); ok {
 		return text
 	}
 	return tomltext.OneLine(anything(x))
 }
 
+// hasItem says whether a list of numbers has a place and is as long as it should be.
+func (f *field) hasItem(list []any, item int) bool {
+	return item >= 0 && item < len(list) && len(list) == f.typ.Len()
+}
+
+// isNumber says whether what stands in a list of numbers could be read.
+func isNumber(x any) bool {
+	if v, ok := x.(Verbatim); ok {
+		n, err := strconv.ParseInt(string(v), 0, 64)
+		return err == nil && n < 1e12 && n > -1e12
+	}
+	text, _ := x.(string)
+	_, wrong := parseNumber(text)
+	return wrong == ""
+}
+
 // Settle says that the value at a path was given anew, were it the same as before: what
 // stood there and could not be read is gone. s must be a clone.
 func (s *Scenario) Settle(path string) {
-	s.alongPath(path, (*table).forget)
+	_, item := splitIndex(path[strings.LastIndexByte(path, '.')+1:])
+	s.alongPath(path, func(t *table, v reflect.Value, f *field) {
+		if !t.settleItem(v, f, item) {
+			t.forget(v, f)
+		}
+	})
+}
+
+// settleItem puts a number's new value into a list of which another number could not be
+// read; it says whether there is such.
+func (t *table) settleItem(v reflect.Value, f *field, item int) bool {
+	if f.form != formNumbers {
+		return false
+	}
+	list, ok := v.Field(t.extra).Interface().(Extra)[f.key].([]any)
+	if !ok || !f.hasItem(list, item) {
+		return false
+	}
+	list[item] = Spell(f.of(v).Interface().([12]Decimal)[item])
+	return slices.ContainsFunc(list, func(x any) bool { return !isNumber(x) })
 }
 
 // SettleAll is Settle wherever a field has another value by now. s must be a clone.

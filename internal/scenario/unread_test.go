@@ -102,6 +102,38 @@ func TestAnUnreadValueStandsUntilItsFieldHasAnother(t *testing.T) {
 	}
 }
 
+// Of a list of numbers each that could not be read stands by itself.
+func TestAMonthThatCouldNotBeReadStandsUntilItIsGiven(t *testing.T) {
+	text := strings.Replace(string(Write(Demo())), `rolls_per_month = ["2", "2", "3", "4", "4", "5"`, `rolls_per_month = ["2", "x", 3, 4.5, "4", 0x5`, 1)
+	f, faults := Read([]byte(text))
+	if len(faults) != 2 {
+		t.Fatal(faults, text)
+	}
+	s := f.Scenarios[0].Clone()
+	month := func(i int) string { return s.Unread(fmt.Sprintf("shooting.rolls_per_month[%d]", i)) }
+	if got := []string{month(1), month(2), month(3), month(4), month(5), month(6), month(13)}; got[1] != "x" || got[3] != "4.5" || got[0]+got[2]+got[4]+got[5] != "" {
+		t.Errorf("%q", got)
+	}
+	give := func(i int, number string) {
+		s.Shooting.RollsPerMonth[i-1] = decimal.RequireFromString(number)
+		s.Settle(fmt.Sprintf("shooting.rolls_per_month[%d]", i))
+	}
+	give(2, "7")
+	if got := faultsAt(Check(s)); len(got) != 1 || month(4) != "4.5" || month(2) != "" {
+		t.Error(got)
+	}
+	if out := string(Write(File{Schema: Schema, Scenarios: []Scenario{s}})); !strings.Contains(out, `"7"`) || !strings.Contains(out, "4.5") {
+		t.Error(out)
+	}
+	give(4, "4.5")
+	if got := Check(s); len(got) != 0 {
+		t.Error(got)
+	}
+	if again := f.Scenarios[0]; again.Unread("shooting.rolls_per_month[2]") != "x" {
+		t.Error("changing a clone changed what it was cloned from")
+	}
+}
+
 // A table that is none is kept too, and goes with the offer it is in.
 func TestAnUnreadTableGoesWithItsTable(t *testing.T) {
 	text := string(Write(Demo()))

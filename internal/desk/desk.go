@@ -114,9 +114,9 @@ func (d *Desk) Session() *session.Session { return d.session }
 
 // layOut makes the columns anew: at the start, and when the size of the text changes.
 func (d *Desk) layOut() {
-	page, notice := 0, ""
-	if d.answer != nil {
-		page, notice = d.answer.At(), d.answer.Notice
+	was, page := d.answer, 0
+	if was != nil {
+		page = was.At()
 	}
 	d.offers = offers.New(asOffers{d})
 	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
@@ -125,7 +125,9 @@ func (d *Desk) layOut() {
 	d.root = container.New(columns{}, d.offers.In, kit.NewRule(),
 		d.form.Content, kit.NewRule(), d.answer.Content)
 	d.faults = nil
-	d.answer.Notice = notice
+	if was != nil {
+		d.answer.GoOnFrom(was)
+	}
 	d.answer.LookBack(d.back.back)
 	d.win.SetContent(d.root)
 	d.pipeline.forget()
@@ -150,6 +152,7 @@ func (d *Desk) rebuild() {
 
 // show puts what is known without computing into the left column and the form.
 func (d *Desk) show() {
+	d.answer.Now(d.session.Epoch(), uint64(d.session.Draft.Mark()))
 	d.offers.Show(d.session, d.locale())
 	d.form.Show()
 	d.title()

@@ -14,6 +14,7 @@ import (
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -26,6 +27,7 @@ type fileWindow interface {
 	ShowFaults(*pages.FaultList, string) // in the place of the columns, under a title
 	Columns()                            // back from there
 	Announce(text string)                // what was done
+	Object(text string)                  // what is wrong
 }
 
 // files opens and saves, and asks before something is lost.
@@ -97,7 +99,7 @@ func (f *files) opened(doc *library.Document, err error) {
 	switch {
 	case err != nil:
 		f.on.Tell(words.NotOpened, words.Failure(err))
-	case len(doc.Faults) > 0:
+	case doc.Unreadable(), scenario.Partial(doc.Faults):
 		f.showFaults(doc)
 	case len(doc.File.Scenarios) == 0:
 		f.on.Tell(words.NotOpened, words.NoScenarioIn(doc.Path))
@@ -109,9 +111,18 @@ func (f *files) opened(doc *library.Document, err error) {
 		f.keeper.Drop()
 		f.win.Take(s)
 		f.keeper.ClaimFile(doc.Path)
-		if n := len(doc.Notices); n > 0 {
-			f.win.Announce(notices(doc))
-		}
+		f.tellOfOpened(s, doc)
+	}
+}
+
+// tellOfOpened says what is odd about a file.
+func (f *files) tellOfOpened(s *session.Session, doc *library.Document) {
+	switch {
+	case len(doc.Faults) > 0:
+		told, more := words.TellFaults(doc.Faults)
+		f.win.Object(words.FaultsInFile(filepath.Base(doc.Path), s.CountFaults(), len(told)+more))
+	case len(doc.Notices) > 0:
+		f.win.Announce(notices(doc))
 	}
 }
 

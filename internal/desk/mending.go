@@ -8,6 +8,7 @@ import (
 	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 // mend goes to the first thing that keeps something out of the answer: a field that holds
@@ -27,6 +28,23 @@ func (d *Desk) mend() {
 			return
 		}
 	}
+	d.mendRest()
+}
+
+// mendRest goes to the first fault that keeps no offer out; ranges that cannot be used
+// have no field, and are taken away.
+func (d *Desk) mendRest() {
+	for _, f := range d.session.Faults() {
+		switch f.Place.Part {
+		case scenario.PartRange:
+			d.change(func(s *session.Session) { s.DropRanges(words.StepDropRanges) })
+		case scenario.PartBaseline:
+			d.lookAt(session.Place{Selection: session.Selection{Topic: session.TopicShooting, Offer: d.session.Chosen.Offer}, Key: f.Path})
+		default:
+			continue
+		}
+		return
+	}
 }
 
 // mendedAt is where the fault of the offer at a place is mended.
@@ -35,6 +53,8 @@ func mendedAt(s *scenario.Scenario, offer int, f *compare.Fault) session.Place {
 	switch path := f.Why.Path; {
 	case f.Why.Code == scenario.NoRate && offer < len(s.Offers):
 		at.Topic, at.Key = session.TopicRates, form.WantedQuote(s, s.Offers[offer].Currency)
+	case f.Why.Place.Part == scenario.PartWhole:
+		at.Topic, at.Key = session.TopicOf(path), path
 	case strings.HasPrefix(path, "offer["):
 		at.Key = path
 	case session.TopicOf(path) != session.TopicShooting:

@@ -96,6 +96,7 @@ func (w asHost) Past() answer.PastOf {
 }
 func (w asHost) Folder() string           { return w.d.files.folder() }
 func (w asHost) Announce(text string)     { w.d.answer.Announce(text) }
+func (w asHost) Object(text string)       { w.d.answer.Object(text) }
 func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
 func (w asHost) Saved()                   { w.d.show() }
 func (w asHost) Recent()                  { w.d.setMenu() }
@@ -121,7 +122,7 @@ func (w onScreen) question() answer.Job {
 	style := w.style()
 	style.Lit = words.PartOf(d.form.Entered())
 	return answer.Job{
-		Epoch: d.session.Epoch(), Scenario: s, Faults: scenario.Check(s), Today: d.today(),
+		Epoch: d.session.Epoch(), Scenario: s, Faults: d.session.Faults(), Today: d.today(),
 		Chosen: d.session.ChosenOffer(), Style: style, Room: d.answer.Rooms(d.win.Canvas().Scale()),
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -39,7 +40,7 @@ func (r *recovery) offer(found []library.Leftover, texts []string) {
 			next()
 		}},
 	}
-	if len(l.File.Scenarios) > 0 && len(l.Faults) == 0 {
+	if len(l.File.Scenarios) > 0 && !scenario.Partial(l.Faults) {
 		replies = append(replies, kit.Reply{Label: words.TakeUp, Do: func() { r.files.leaving(func() { r.takeUp(l) }) }})
 	}
 	r.on.Ask(words.WorkFound, kit.Paragraphs(texts[0], 520*kit.TextFactor), nil, replies...)

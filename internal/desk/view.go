@@ -27,6 +27,7 @@ type OfferView struct {
 type FieldView struct {
 	Key, Label, Text, Beside string
 	Faulty, Focused          bool
+	Blamed                   bool // the scenario's own value is at fault
 }
 
 // View reads the window. Call it on the interface thread.
@@ -44,7 +45,7 @@ func (d *Desk) View() View {
 	}
 	focused := d.win.Canvas().Focused()
 	for _, f := range d.form.Fields() {
-		fv := FieldView{Key: f.Key, Label: f.Row.Label.String(), Beside: f.Row.Meaning.String(), Faulty: f.Problem != ""}
+		fv := FieldView{Key: f.Key, Label: f.Row.Label.String(), Beside: f.Row.Meaning.String(), Faulty: f.Problem != "", Blamed: f.IsBlamed()}
 		switch in := f.Input.(type) {
 		case *kit.TextBox:
 			fv.Text = in.Entry.Text

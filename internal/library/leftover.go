@@ -148,11 +148,21 @@ func (l *Leftover) readNotes(data []byte) error {
 }
 
 func (l *Leftover) standing() Standing {
-	at, now := standing(l.Path, l.opened)
-	if (at == AsOpened || at == ChangedSince) && len(l.Faults) == 0 && now.hash == sha256.Sum256(scenario.Write(l.File)) {
+	at, _ := standing(l.Path, l.opened)
+	if (at == AsOpened || at == ChangedSince) && l.isIn(l.Path) {
 		return HoldsWork
 	}
 	return at
+}
+
+// isIn says whether a file says all that the work does, however it is written.
+func (l *Leftover) isIn(path string) bool {
+	data, _, err := load(path)
+	if err != nil || l.Damaged != nil {
+		return false
+	}
+	there, _ := scenario.Read(data)
+	return len(there.Scenarios) > 0 && bytes.Equal(scenario.Write(there), scenario.Write(l.File))
 }
 
 // Document is the user's file to go on with: its File is the work, and saving it finds

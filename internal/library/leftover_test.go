@@ -39,6 +39,8 @@ func TestALeftoverKnowsHowTheUsersFileStands(t *testing.T) {
 			func(err error) bool { var c *ChangedOutside; return errors.As(err, &c) && c.Gone }},
 		"saved before the crash": {func(path string) { write(t, path, two) }, HoldsWork,
 			func(err error) bool { return err == nil }},
+		"saved with its comments": {func(path string) { write(t, path, []byte("# my own words\n"+string(two))) }, HoldsWork,
+			func(err error) bool { return err == nil }},
 	} {
 		t.Run(name, func(t *testing.T) {
 			d := saved(t, one)

@@ -2,6 +2,7 @@ package scenario
 
 import (
 	"fmt"
+	"slices"
 
 	"reelworth/internal/exact"
 )
@@ -85,6 +86,12 @@ const (
 	PartRange    // the range is not used
 	PartInHand   // the reel in hand at Index; no scenario is concerned
 )
+
+// Partial says that some of the faults are of there being too many of something: what is
+// beyond was not read, and saving would lose it.
+func Partial(faults []Fault) bool {
+	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Code == TooMany || f.Code == ScenarioMost })
+}
 
 // Error is the fault as "line 12: offer[2].price: not-above", for those who program.
 func (f Fault) Error() string {

@@ -21,15 +21,25 @@ func LeftOut(c *compare.Comparison) []string {
 }
 
 // MendLink is what the link says that leads to what is to be mended: what a field holds and
-// cannot be taken, or why the first offer is left out. c may be nil.
-func MendLink(c *compare.Comparison, withheld bool) string {
-	if c != nil && !withheld {
-		for i := range c.Offers {
-			if f := c.Offers[i].Fault; f != nil && f.Why.Code == scenario.NoRate {
-				return "Add the rate"
-			} else if f != nil {
-				break
-			}
+// cannot be taken, or why the first offer is left out, or which of the faults keeps none
+// out. c may be nil.
+func MendLink(c *compare.Comparison, withheld bool, faults []scenario.Fault) string {
+	if c == nil || withheld {
+		return "Show it"
+	}
+	for i := range c.Offers {
+		if f := c.Offers[i].Fault; f != nil && f.Why.Code == scenario.NoRate {
+			return "Add the rate"
+		} else if f != nil {
+			return "Show it"
+		}
+	}
+	for _, f := range faults {
+		switch f.Place.Part {
+		case scenario.PartRange:
+			return "Take it out"
+		case scenario.PartBaseline:
+			return "Show it"
 		}
 	}
 	return "Show it"

@@ -10,6 +10,7 @@ const (
 	StepAddProcess      = "adding a way of developing"
 	StepDevelopAll      = "the developing of all"
 	StepRange           = "a range"
+	StepDropRanges      = "taking out what is not used"
 	StepUsualRange      = "going back to the usual range"
 	StepCompareWith     = "what the others are compared with"
 	StepMove            = "the order of the ways to buy"

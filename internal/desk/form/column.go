@@ -1,6 +1,8 @@
 package form
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -67,6 +69,7 @@ func (c *Column) replace() (focused string) {
 		c.canvas.Unfocus() // the old form's field must not go on taking keys
 	}
 	c.form.unfold(folds)
+	c.form.unfoldFaulty(now.Faults())
 	c.lay()
 	return focused
 }
@@ -115,8 +118,14 @@ func (c *Column) UnfoldAll() {
 
 // Show puts the scenario into the fields.
 func (c *Column) Show() {
-	s := c.win.Session().Current()
+	now := c.win.Session()
+	s := now.Current()
 	c.form.show(&s, c.win.Locale())
+	faults := now.Faults()
+	if f := now.NameFault(); f != nil {
+		faults = append(slices.Clip(faults), *f)
+	}
+	c.form.stand(faults, now.Chosen)
 }
 
 // Top scrolls to the form's beginning.
@@ -187,11 +196,11 @@ func (c *Column) focusOn(key string) {
 }
 
 // Has says whether the form has a field.
-func (c *Column) Has(key string) bool { return c.field(key) != nil }
+func (c *Column) Has(key string) bool { return c.form.about(key) != nil }
 
 // GoTo enters a field, unfolding the group it stands in.
 func (c *Column) GoTo(key string) {
-	f := c.field(key)
+	f := c.form.about(key)
 	if f == nil {
 		return
 	}

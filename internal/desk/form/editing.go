@@ -31,6 +31,10 @@ func (c *Column) Edit(f *Field, text string) {
 		t.also(&next)
 	}
 	scenario.FollowLengths(&before, &next)
+	if err == nil {
+		next.Settle(f.Key)
+		next.SettleAll()
+	}
 	q := whichNumber(f, err, t.behind)
 	if q == nil && err == nil && f.instead != nil {
 		q = f.instead(&next)

@@ -27,6 +27,8 @@ type Form struct {
 	notes  *fyne.Container // what is worth knowing about what is chosen
 	told   []string        // its sentences
 	body   *fyne.Container
+	wrong  *fyne.Container // what is wrong and has no field
+	wrongs []string        // its sentences
 }
 
 // says is a text that follows what is typed.
@@ -54,6 +56,8 @@ func (f *Form) build(unfold func()) *fyne.Container {
 	f.fields, f.says = nil, nil
 	f.body.Add(f.head)
 	f.body.Add(f.under)
+	f.wrong, f.wrongs = kit.NewStack(kit.FormWidth, 4), nil
+	f.body.Add(f.wrong)
 	for i := range f.groups {
 		f.add(&f.groups[i], unfold)
 	}
@@ -130,7 +134,7 @@ func (f *Form) show(s *scenario.Scenario, l money.Locale) {
 func (f *Form) explain(meaning func(fd *Field) string) {
 	for _, fd := range f.fields {
 		switch {
-		case fd.Problem != "", len(fd.Row.Answers) > 0:
+		case fd.isBlamed(), len(fd.Row.Answers) > 0:
 		case fd.said != "":
 			fd.Row.Say(fd.said)
 		case fd.Row.Choice == fd.Input: // the value beside it speaks for the row

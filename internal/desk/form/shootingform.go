@@ -22,6 +22,9 @@ func (b forms) yearField() *Field {
 			if err == nil {
 				s.Shooting, err = b.pattern.spread(s.Shooting, v)
 			}
+			if err == nil {
+				s.Settle("shooting.rolls_per_month")
+			}
 			return err
 		},
 	}).means(catalogue.RollsAYear)

@@ -21,7 +21,7 @@ type Column struct {
 	Under    *kit.Text
 	Status   *kit.Text // what the answer does not include
 	Mend     *kit.Link // leads to where that can be mended
-	Notice   string    // said where nothing more pressing is, "" for nothing
+	status   status
 
 	Tabs    *kit.Tabs
 	pages   []page
@@ -147,58 +147,6 @@ func (a *Column) LooksAhead() bool { return a.Tabs.At == Changes || a.Tabs.At ==
 
 // LooksBack says whether the page in sight is about the past.
 func (a *Column) LooksBack() bool { return a.Tabs.At == Past }
-
-// Without says what is not part of the answer: fields held back, offers left out.
-func (a *Column) Without(withheld []string) {
-	var parts []string
-	mend := ""
-	if len(withheld) > 0 {
-		parts = append(parts, words.WithoutFields(withheld))
-	}
-	if c := a.Shown.comparison(); c != nil && !words.AsksForPrices(c) {
-		parts = append(parts, words.LeftOut(c)...)
-	}
-	switch {
-	case len(parts) == 0 && a.Notice != "":
-		a.Status.Set(kit.Span{Text: "! ", Color: kit.Accent, Bold: true}, kit.Span{Text: a.Notice, Color: kit.Muted})
-	case len(parts) == 0:
-		a.Status.Set()
-	case len(withheld) == 0 && words.OnlyUnpriced(a.Shown.comparison()):
-		mend = words.MendLink(a.Shown.comparison(), false)
-		a.Status.Set(kit.Span{Text: strings.Join(parts, " "), Color: kit.Muted})
-	default:
-		mend = words.MendLink(a.Shown.comparison(), len(withheld) > 0)
-		a.Status.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: strings.Join(parts, " "), Color: kit.Fault})
-	}
-	a.offerMending(mend)
-	a.Content.Refresh()
-}
-
-// Warn says something that stays true until warn is called again; "" ends it. It is seen
-// when nothing more pressing stands there.
-func (a *Column) Warn(text string) {
-	a.Notice = text
-	if a.Shown.answer != nil {
-		a.Without(nil)
-	}
-}
-
-// Announce says that something was done, until the next change.
-func (a *Column) Announce(text string) {
-	a.Status.Set(kit.Span{Text: "✓ ", Color: kit.Good, Bold: true}, kit.Span{Text: text, Color: kit.Muted})
-	a.offerMending("")
-	a.Content.Refresh()
-}
-
-// offerMending shows the link to what can be mended, under a name; "" takes it away.
-func (a *Column) offerMending(name string) {
-	if name == "" {
-		a.Mend.Hide()
-		return
-	}
-	a.Mend.Label.Set(kit.Span{Text: name, Color: kit.Accent})
-	a.Mend.Show()
-}
 
 // answerEdge is the margin of the right column.
 func answerEdge() float32 { return kit.Scaled(20) }

@@ -1,6 +1,7 @@
 package session
 
 import (
+	"fmt"
 	"slices"
 
 	"reelworth/internal/scenario"
@@ -11,6 +12,7 @@ import (
 func (s *Session) Alter(name string, do func(*scenario.Scenario)) {
 	next := s.Current().Clone()
 	do(&next)
+	next.SettleAll()
 	s.Change(name, "", next)
 	clear(s.Withheld) // keys may name other offers now
 	s.Reshape()
@@ -91,6 +93,9 @@ func (s *Session) Order(offer string, units int) {
 	offers := s.Current().Offers
 	i := slices.IndexFunc(offers, func(o scenario.Offer) bool { return o.Name == offer })
 	if i >= 0 && offers[i].Units != units {
-		s.Alter(words.StepOrder, func(s *scenario.Scenario) { s.Offers[i].Units = units })
+		s.Alter(words.StepOrder, func(s *scenario.Scenario) {
+			s.Offers[i].Units = units
+			s.Settle(fmt.Sprintf("offer[%d].units", i+1))
+		})
 	}
 }

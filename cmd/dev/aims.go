@@ -15,6 +15,9 @@ type aim struct {
 var aims = map[string]aim{
 	"BenchmarkCompare/6_offers,_12_months": {time.Millisecond, "computed at every keystroke"},
 	"BenchmarkCompareAtTheLimits":          {time.Second, "the largest scenario a file may hold"},
+	"BenchmarkVolumeRanges6":               {100 * time.Millisecond, "6 offers, 12 months: who is cheaper at each number of rolls"},
+	"BenchmarkOutlookAtTheLimits":          {3 * time.Second, "all that changes the largest scenario's answer"},
+	"BenchmarkOutlookStopped":              {50 * time.Millisecond, "the next key stops what is under way"},
 	"BenchmarkKeystroke/3offers":           {35 * time.Millisecond, "from a key to both charts redrawn"},
 	"BenchmarkTableOf2500":                 {2 * time.Second, "a long list of scenarios printed as tables"},
 	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},

@@ -26,7 +26,10 @@ func (t *terms) orderOf(s SellerLines) Order {
 	}
 	t.addBorder(&o.Home)
 	l := &o.Home
-	o.Landed = exact.Sum(l.Film, l.Shipping, l.SalesTax, l.CardFee, l.Duty, l.ImportTax, l.Handling)
+	o.Landed = exact.Sum(o.Charged, l.CardFee, l.Duty, l.Handling)
+	if t.customs == scenario.ImportBorder { // else it is in what the seller charges
+		o.Landed = o.Landed.Add(l.ImportTax)
+	}
 	return o
 }
 

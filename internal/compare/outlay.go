@@ -1,6 +1,10 @@
 package compare
 
-import "reelworth/internal/exact"
+import (
+	"sync"
+
+	"reelworth/internal/exact"
+)
 
 // outlay is what an offer's year comes to with no rounding anywhere, taken apart:
 // how many orders of film are placed does not go by what they cost, so the year is
@@ -13,6 +17,23 @@ type outlay struct {
 	landed  []exact.Fraction // of an order at the price of each month
 	rough   rough
 	volumes []roughly // at 1, 2, 3 … rolls a year; see lookAtVolumes
+	// What whoever is compared with this offer asks of it, once for all of them.
+	pieces sync.Map // of asked: func() pieces
+	swings sync.Map // of asked: func() exact.Fraction
+}
+
+// asked is a question to an outlay: how its year goes by an input, or what it costs, lines
+// rounded, at the lower or the upper end of an input's usual swing.
+type asked struct {
+	side  side
+	input Input
+	upper bool
+}
+
+// once is the answer that is kept, worked out the first time.
+func once[T any](kept *sync.Map, q asked, answer func() T) T {
+	f, _ := kept.LoadOrStore(q, sync.OnceValue(answer))
+	return f.(func() T)()
 }
 
 // placed is how much film is paid for at one drift of the price, in orders, less
@@ -86,6 +107,10 @@ func landed(t *terms, month int) exact.Fraction {
 
 // by is the year's cost as it goes by an input, in u: the input, or its inverse.
 func (o *outlay) by(in *input, s side) pieces {
+	return once(&o.pieces, asked{side: s, input: in.name}, func() pieces { return o.piecesBy(in, s) })
+}
+
+func (o *outlay) piecesBy(in *input, s side) pieces {
 	if !in.moves[s] {
 		return pieces{first: line{at0: o.cost}}
 	}

@@ -32,7 +32,10 @@ const (
 // swings are the inputs that move the saving. The pair's terms are rounded. The only
 // error is ctx's.
 func (p *pair) swings(ctx context.Context, ranges []scenario.Range) (list []Swing, err error) {
-	today := [2]exact.Fraction{p.terms[offerSide].year().Cost, p.terms[otherSide].year().Cost}
+	var today [2]exact.Fraction
+	for s := range today {
+		today[s] = once(&p.out[s].swings, asked{side: side(s)}, func() exact.Fraction { return p.terms[s].year().Cost })
+	}
 	for _, in := range append(p.inputs(), p.inputsInSteps()...) {
 		if err := ctx.Err(); err != nil {
 			return nil, err
@@ -41,18 +44,26 @@ func (p *pair) swings(ctx context.Context, ranges []scenario.Range) (list []Swin
 		if !ok {
 			continue
 		}
-		saving := func(x exact.Fraction) exact.Fraction {
+		saving := func(x exact.Fraction, upper bool) exact.Fraction {
 			cost := today
 			for s := range p.terms {
-				if in.moves[s] {
+				if !in.moves[s] {
+					continue
+				}
+				at := func() exact.Fraction {
 					t := in.with(&p.terms[s], side(s), x)
-					cost[s] = t.year().Cost
+					return t.year().Cost
+				}
+				if typed { // for this offer alone, perhaps
+					cost[s] = at()
+				} else {
+					cost[s] = once(&p.out[s].swings, asked{side(s), in.name, upper}, at)
 				}
 			}
 			return cost[otherSide].Sub(cost[offerSide])
 		}
 		w := Swing{Input: in.name, Offer: in.owner, Quote: in.quote, Today: in.today, Low: low, High: high,
-			SavingLow: saving(low), SavingHigh: saving(high), Typed: typed}
+			SavingLow: saving(low, false), SavingHigh: saving(high, true), Typed: typed}
 		if !w.SavingLow.Equal(w.SavingHigh) {
 			list = append(list, w)
 		}

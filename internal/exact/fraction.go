@@ -72,6 +72,12 @@ func (f Fraction) Add(g Fraction) Fraction {
 			}
 		}
 	}
+	switch { // most bills have lines of 0, and wide sums take long
+	case g.IsZero():
+		return f
+	case f.IsZero():
+		return g
+	}
 	return fromRat(new(big.Rat).Add(f.view(), g.view()))
 }
 
@@ -105,6 +111,9 @@ func (f Fraction) Mul(g Fraction) Fraction {
 				return Fraction{num: n, den: m}
 			}
 		}
+	}
+	if f.IsZero() || g.IsZero() {
+		return Fraction{}
 	}
 	return fromRat(new(big.Rat).Mul(f.view(), g.view()))
 }

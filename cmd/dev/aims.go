@@ -50,6 +50,7 @@ var pairs = []pair{
 	{"four times the pixels", "BenchmarkFigure/cost_at_2×", "BenchmarkFigure/cost_at_1×", 5},
 	{"four times the pixels", "BenchmarkFigure/spend_at_2×", "BenchmarkFigure/spend_at_1×", 5},
 	{"eight offers for three", "BenchmarkKeystroke/8offers", "BenchmarkKeystroke/3offers", 4},
+	{"eight times the letters", "BenchmarkFit/8000_letters", "BenchmarkFit/1000_letters", 12},
 	{"saving for opening", "BenchmarkWrite1000", "BenchmarkRead1000", 0},
 }
 

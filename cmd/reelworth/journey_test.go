@@ -127,8 +127,24 @@ func start(t *testing.T, file string) *journey {
 		return j.w != ""
 	})
 	j.x("windowfocus", "--sync", j.w)
-	time.Sleep(300 * time.Millisecond) // for the window manager to settle the frame
+	j.settles()
 	return j
+}
+
+// settles waits until the window manager has given the window its frame: until it stays
+// where it is and as large.
+func (j *journey) settles() {
+	j.t.Helper()
+	was, same := "", 0
+	j.until("the window stays where it is", func(desk.View) bool {
+		out, err := exec.Command("xdotool", "getwindowgeometry", j.w).Output()
+		if err != nil || string(out) != was {
+			was, same = string(out), 0
+			return false
+		}
+		same++
+		return same == 10
+	})
 }
 
 // x runs xdotool.
@@ -144,15 +160,21 @@ func (j *journey) view() (v desk.View) {
 	return v
 }
 
+// A condition is waited for in glances, for minutes: a busy machine takes its time, and what
+// never comes true is told all the same.
+const (
+	glance   = 30 * time.Millisecond
+	patience = 6000
+)
+
 // until waits for the window to say something.
 func (j *journey) until(what string, ok func(desk.View) bool) desk.View {
 	j.t.Helper()
-	deadline := time.Now().Add(20 * time.Second)
-	for time.Now().Before(deadline) {
+	for range patience {
 		if v := j.view(); ok(v) {
 			return v
 		}
-		time.Sleep(30 * time.Millisecond)
+		time.Sleep(glance)
 	}
 	j.t.Fatalf("waited in vain: %s; the window says %+v", what, j.view())
 	return desk.View{}
@@ -281,15 +303,22 @@ func focused(v desk.View) desk.FieldView {
 	return desk.FieldView{}
 }
 
+// focus is what has the focus.
+func (j *journey) focus() (f fyne.Focusable) {
+	fyne.DoAndWait(func() { f = j.d.Window().Canvas().Focused() })
+	return f
+}
+
 // tabsTo walks to a field by the Tab key.
 func (j *journey) tabsTo(key string) {
 	j.t.Helper()
 	for range 80 {
+		at := j.focus()
 		if focused(j.view()).Key == key {
 			return
 		}
 		j.keys("Tab")
-		time.Sleep(20 * time.Millisecond)
+		j.until("the focus goes on", func(desk.View) bool { return j.focus() != at })
 	}
 	j.t.Fatalf("%s is not reached by Tab", key)
 }
@@ -313,6 +342,7 @@ func TestByKeyboardOnly(t *testing.T) {
 	j.keys("Return")
 	j.until("the new scenario is there", func(v desk.View) bool { return !v.Asking && len(v.Offers) == 2 && v.Form == "100 ft reel" })
 
+	j.menusOpen()
 	j.into("offer[2].price", "96.50")
 	j.tabsTo("offer[2].currency")
 	j.types("USD")
@@ -358,10 +388,27 @@ func TestByKeyboardOnly(t *testing.T) {
 	})
 }
 
+// menusOpen opens menus by their keys, from a field, and closes them.
+func (j *journey) menusOpen() {
+	j.t.Helper()
+	j.tabsTo("offer[2].price")
+	for _, keys := range []string{"alt+v", "F10"} {
+		j.keys(keys)
+		j.until("a menu is open", func(desk.View) bool { return j.inMenu() })
+		j.keys("Escape")
+		j.until("it is closed", func(desk.View) bool { return !j.inMenu() })
+	}
+}
+
+func (j *journey) inMenu() (in bool) {
+	fyne.DoAndWait(func() { in = strings.Contains(fmt.Sprintf("%T", j.d.Window().Canvas().Focused()), "menu") })
+	return in
+}
+
 // gone waits until the window is closed.
 func (j *journey) gone() {
 	j.t.Helper()
-	for range 200 {
+	for range patience {
 		open := false
 		fyne.DoAndWait(func() {
 			for _, w := range program.Driver().AllWindows() {
@@ -371,7 +418,7 @@ func (j *journey) gone() {
 		if !open {
 			return
 		}
-		time.Sleep(30 * time.Millisecond)
+		time.Sleep(glance)
 	}
 	j.t.Fatal("the window stays open")
 }

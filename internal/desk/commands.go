@@ -79,7 +79,7 @@ func (c commands) edit() *fyne.Menu {
 	d := c.d
 	c.m.undo, c.m.redo = c.add(words.MenuUndo, "", 0, d.undo), c.add(words.MenuRedo, "", 0, d.redo)
 	c.m.undo.Shortcut, c.m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{} // as the toolkit calls Ctrl+Z and Ctrl+Y
-	return fyne.NewMenu(words.MenuEdit, c.m.undo, c.m.redo, fyne.NewMenuItemSeparator(),
+	c.m.edit = fyne.NewMenu(words.MenuEdit, c.m.undo, c.m.redo, fyne.NewMenuItemSeparator(),
 		c.add(words.MenuAddReel, fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
 		c.add(words.MenuAddBoxed, fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
 		c.add(words.MenuDeal, fyne.KeyI, ctrl, d.asker.AskDeal),
@@ -89,6 +89,7 @@ func (c commands) edit() *fyne.Menu {
 		c.change(words.MenuMoveDown, fyne.KeyDown, ctrlShift, func(s *session.Session) { s.MoveOffer(1) }),
 		c.change(words.MenuCompareWith, fyne.KeyB, ctrl, (*session.Session).CompareWith),
 		c.change(words.MenuRemove, "", 0, (*session.Session).RemoveOffer))
+	return c.m.edit
 }
 
 func (c commands) scenario() *fyne.Menu {

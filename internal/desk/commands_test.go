@@ -32,7 +32,7 @@ func TestEveryShortcutIsOnThePageOfKeys(t *testing.T) {
 			if item.Shortcut == nil {
 				continue
 			}
-			s := item.Shortcut.(fyne.KeyboardShortcut)
+			s := item.Shortcut.(keyed).by
 			if s.Mod() == 0 {
 				t.Errorf("%s: a key without a modifier never arrives", item.Label)
 			}

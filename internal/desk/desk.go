@@ -92,7 +92,7 @@ func New(o Options) *Desk {
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)
-	d.win.Canvas().SetOnTypedKey(onScreen{d}.escape)
+	d.win.Canvas().SetOnTypedKey(d.typed)
 	d.setMenu()
 	(&recovery{d.dialogs, d.keeper, d.files, d.take}).begin(o.State)
 	o.App.Settings().AddListener(func(fyne.Settings) { o.Post(d.repaint) })

@@ -183,7 +183,7 @@ func blank(c *canvas.Image) bool {
 func (m *menu) item(label string) func() {
 	for _, menu := range m.main.Items {
 		for _, i := range menu.Items {
-			if i.Label == label {
+			if plain(i.Label) == label {
 				return i.Action
 			}
 		}

@@ -13,6 +13,7 @@ import (
 // menu is the main menu's items that change.
 type menu struct {
 	main       *fyne.MainMenu
+	edit       *fyne.Menu
 	undo, redo *fyne.MenuItem
 	themes     []*fyne.MenuItem
 	texts      []*fyne.MenuItem
@@ -30,8 +31,12 @@ func (d *Desk) setMenu() {
 	c := commands{d, m}
 	m.main = fyne.NewMainMenu(c.file(), c.edit(), c.scenario(), c.view(), c.help())
 	d.menu = m
+	for _, one := range m.main.Items {
+		writeKeys(one)
+	}
 	m.refresh(d.session, d.settings)
 	d.win.SetMainMenu(m.main)
+	d.listenForMenus()
 }
 
 // guarded keeps a command from running while a dialog is open: its shortcut reaches the
@@ -51,8 +56,11 @@ func (m *menu) refresh(work *session.Session, set *settings) {
 		return // not made yet
 	}
 	undo, redo := work.Draft.UndoName(), work.Draft.RedoName()
-	changed := m.undo.Label != words.Undo(undo) || m.redo.Label != words.Redo(redo)
-	m.undo.Label, m.redo.Label = words.Undo(undo), words.Redo(redo)
+	changed := plain(m.undo.Label) != words.Undo(undo) || plain(m.redo.Label) != words.Redo(redo)
+	if changed {
+		m.undo.Label, m.redo.Label = words.Undo(undo), words.Redo(redo)
+		writeKeys(m.edit)
+	}
 	m.undo.Disabled, m.redo.Disabled = undo == "", redo == ""
 	tick := func(item *fyne.MenuItem, on bool) {
 		changed = changed || item.Checked != on

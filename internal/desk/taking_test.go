@@ -44,7 +44,7 @@ func TestACurrencyTypedWithAPriceIsTaken(t *testing.T) {
 	if f := h.field(t, "offer[3].price"); f.Text != "110" || f.Beside == "taken in CAD" {
 		t.Errorf("left: %+v", f)
 	}
-	if h.menu.undo.Label != "Undo price and currency of Lanternlight 500, 100 ft reel" {
+	if plain(h.menu.undo.Label) != "Undo price and currency of Lanternlight 500, 100 ft reel" {
 		t.Error(h.menu.undo.Label)
 	}
 	h.undo()

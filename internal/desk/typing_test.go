@@ -89,7 +89,7 @@ func TestUndoNamesAndTakesBackOneFieldAtATime(t *testing.T) {
 	h.mustType(t, "offer[3].shipping", "40")
 	h.Settle()
 	h.Window().Canvas().Unfocus()
-	if h.menu.undo.Label != "Undo shipping of Lanternlight 500, 100 ft reel" {
+	if plain(h.menu.undo.Label) != "Undo shipping of Lanternlight 500, 100 ft reel" {
 		t.Error(h.menu.undo.Label)
 	}
 	h.undo()

@@ -10,7 +10,7 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, F2 or Ctrl+Shift+T renames it, Ctrl+Shift+Up and Down move it, " +
 	"Ctrl+B compares the others with it. Ctrl+I asks whether something offered is a deal.\n\n" +
 	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one.\n\n" +
-	"Ctrl+K shows this list."
+	"F10 opens the menu, Alt with its first letter the one of that name, Esc closes it. Ctrl+K shows this list."
 
 // CautionsHelp is what the program cannot judge.
 const CautionsHelp = ChemistryCaution + "\n\n" + RemjetCaution + "\n\n" + BorderCaution

@@ -65,6 +65,26 @@ const (
 	MenuAbout    = "About " + Program
 )
 
+// namesOfKeys are those that a keyboard does not have printed on it as the toolkit calls them.
+var namesOfKeys = map[string]string{"Next": "Page Down", "Prior": "Page Up"}
+
+// Keys are the keys of a command: "Ctrl+Shift+R".
+func Keys(ctrl, alt, shift bool, key string) string {
+	text := ""
+	for _, k := range []struct {
+		held bool
+		name string
+	}{{ctrl, "Ctrl+"}, {alt, "Alt+"}, {shift, "Shift+"}} {
+		if k.held {
+			text += k.name
+		}
+	}
+	if name, has := namesOfKeys[key]; has {
+		key = name
+	}
+	return text + key
+}
+
 // Undo is the command that takes a step back, with what the step is called.
 func Undo(step string) string { return named(MenuUndo, step) }
 

@@ -63,6 +63,8 @@ func (c *Card) TypedRune(r rune) {
 
 func (c *Card) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
+	case fyne.KeyF10:
+		handOn(c, e)
 	case fyne.KeyReturn, fyne.KeyEnter:
 		c.Choose()
 	case fyne.KeyDown:

@@ -89,9 +89,23 @@ func (t *Entry) TypedKey(e *fyne.KeyEvent) {
 		t.Nudge(-1)
 	case e.Name == fyne.KeyEscape && t.Escape != nil:
 		t.Escape()
+	case e.Name == fyne.KeyF10:
+		handOn(t, e)
 	default:
 		t.Entry.TypedKey(e)
 	}
+}
+
+// TypedShortcut leaves Alt with a letter to the window, which opens a menu by it: an entry
+// knows nothing to do with it, and tells nobody.
+func (t *Entry) TypedShortcut(s fyne.Shortcut) {
+	if k, ok := s.(*desktop.CustomShortcut); ok && k.Modifier == fyne.KeyModifierAlt && len(k.KeyName) == 1 {
+		if c, ok := fyne.CurrentApp().Driver().CanvasForObject(t).(fyne.Shortcutable); ok {
+			c.TypedShortcut(s)
+		}
+		return
+	}
+	t.Entry.TypedShortcut(s)
 }
 
 // CreateRenderer leaves out the toolkit's box: the field draws its own. Another theme

@@ -45,8 +45,11 @@ func (l *Link) TypedRune(r rune) {
 }
 
 func (l *Link) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter {
+	switch e.Name {
+	case fyne.KeyReturn, fyne.KeyEnter:
 		l.Do()
+	case fyne.KeyF10:
+		handOn(l, e)
 	}
 }
 

@@ -151,6 +151,8 @@ func (p *Picker) TypedRune(r rune) {
 
 func (p *Picker) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
+	case fyne.KeyF10:
+		handOn(p, e)
 	case fyne.KeyReturn, fyne.KeyEnter:
 		p.open()
 	case fyne.KeyDown:

@@ -32,6 +32,8 @@ func (l *TabLabel) TypedRune(r rune) {
 
 func (l *TabLabel) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
+	case fyne.KeyF10:
+		handOn(l, e)
 	case fyne.KeyReturn, fyne.KeyEnter:
 		l.choose()
 	case fyne.KeyRight:

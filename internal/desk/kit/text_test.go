@@ -1,6 +1,7 @@
 package kit
 
 import (
+	"fmt"
 	"image"
 	"reflect"
 	"strings"
@@ -84,5 +85,60 @@ func TestSignsAreDrawn(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// What is measured for a text on one line grows no faster than the text.
+func TestFittingALongTextTakesNoLongerThanReadingIt(t *testing.T) {
+	for _, letters := range []int{1_000, 4_000} {
+		for _, sort := range []string{"a", "word "} {
+			measured.Lock()
+			clear(measured.sizes)
+			measured.Unlock()
+			p := NewText(SizeText, Span{Text: strings.Repeat(sort, letters/len(sort))}).AtMost(1)
+			lines := p.wrap(200)
+			if last := lines[0][len(lines[0])-1].Text; len(lines) != 1 || !strings.HasSuffix(last, "…") {
+				t.Error(lines)
+			}
+			sum := 0
+			for k := range measured.sizes {
+				sum += len(k.text)
+			}
+			if sum > 3*letters {
+				t.Errorf("%d letters were measured for a text of %d", sum, letters)
+			}
+		}
+	}
+}
+
+func TestAsMuchAsFitsIsLeft(t *testing.T) {
+	text := []Span{{Text: "Ten cassettes, "}, {Text: "a reel", Bold: true}, {Text: " of thirty metres"}}
+	p := NewText(SizeText, text...)
+	for width := float32(20); width < p.NaturalWidth(); width += 7 {
+		line := p.shorten(text, width)
+		if w := spanWidth(line, SizeText); w > width && len(line) > 0 && line[0].Text != "…" {
+			t.Errorf("%v is %g wide, there is room for %g", line, w, width)
+		}
+		n := 0
+		for _, s := range line {
+			n += len(strings.TrimSuffix(s.Text, "…"))
+		}
+		if longer := cutAfter(text, n+4); spanWidth(longer, SizeText) <= width {
+			t.Errorf("at %g %v would still fit, not only %v", width, longer, line)
+		}
+	}
+}
+
+func BenchmarkFit(b *testing.B) {
+	for _, letters := range []int{1_000, 8_000} {
+		b.Run(fmt.Sprintf("%d_letters", letters), func(b *testing.B) {
+			for i := 0; b.Loop(); i++ {
+				measured.Lock()
+				clear(measured.sizes)
+				measured.Unlock()
+				p := NewText(SizeText, Span{Text: strings.Repeat("a name without end ", letters/19)}).AtMost(1)
+				p.wrap(200)
+			}
+		})
 	}
 }

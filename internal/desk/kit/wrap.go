@@ -2,6 +2,7 @@ package kit
 
 import (
 	"strings"
+	"unicode/utf8"
 )
 
 // widestWord is the least width that cuts no word.
@@ -78,10 +79,11 @@ func (p *Text) wordsWithin(width float32) (list []word) {
 
 const noBreak = "\u00a0"
 
-// ellipsis puts what is left of the text on one line, shortened.
+// ellipsis puts what is left of the text on one line, shortened. Its second line cannot
+// stand on the first, so that there is no need to look at those after it.
 func (p *Text) ellipsis(rest [][]Span, width float32) []Span {
 	var all []Span
-	for i, l := range rest {
+	for i, l := range rest[:min(2, len(rest))] {
 		if i > 0 {
 			all = joinSpace(all)
 		}
@@ -90,24 +92,52 @@ func (p *Text) ellipsis(rest [][]Span, width float32) []Span {
 	return p.shorten(all, width)
 }
 
-// shorten cuts a line to width, ending with an ellipsis.
+// shorten cuts a line to width, ending with an ellipsis. It tries twice as many letters
+// until they have no room, then halves what is in question: the time grows with what fits,
+// not with what is cut off.
 func (p *Text) shorten(line []Span, width float32) []Span {
-	line = append([]Span(nil), line...)
-	for len(line) > 0 {
-		last := &line[len(line)-1]
-		runes := []rune(last.Text)
-		if len(runes) == 0 {
-			line = line[:len(line)-1]
-			continue
-		}
-		cut := *last
-		cut.Text = strings.TrimRight(string(runes[:len(runes)-1]), " ,.") + "…"
-		if spanWidth(append(line[:len(line)-1:len(line)-1], cut), p.FontSize) <= width || len(runes) == 1 && len(line) == 1 {
-			return append(line[:len(line)-1:len(line)-1], cut)
-		}
-		last.Text = string(runes[:len(runes)-1])
+	fits := func(n int) bool { return spanWidth(cutAfter(line, n), p.FontSize) <= width }
+	letters := 0
+	for _, s := range line {
+		letters += utf8.RuneCountInString(s.Text)
 	}
-	return line
+	least, most := 0, 1 // least fits, or is nothing; most does not, or is all
+	for most < letters && fits(most) {
+		least, most = most, 2*most
+	}
+	most = min(most, letters)
+	for most-least > 1 {
+		if middle := (least + most) / 2; fits(middle) {
+			least = middle
+		} else {
+			most = middle
+		}
+	}
+	return cutAfter(line, least)
+}
+
+// cutAfter is a line of so many letters and an ellipsis.
+func cutAfter(line []Span, n int) []Span {
+	var cut []Span
+	for _, s := range line {
+		at := 0
+		for ; n > 0 && at < len(s.Text); n-- {
+			_, size := utf8.DecodeRuneInString(s.Text[at:])
+			at += size
+		}
+		s.Text = s.Text[:at]
+		cut = append(cut, s)
+		if n == 0 {
+			break
+		}
+	}
+	for i := len(cut) - 1; i >= 0; i-- {
+		if cut[i].Text = strings.TrimRight(cut[i].Text, " ,."); cut[i].Text != "" || i == 0 {
+			cut[i].Text += "…"
+			return cut[:i+1]
+		}
+	}
+	return cut
 }
 
 func joinSpace(line []Span) []Span {

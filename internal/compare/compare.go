@@ -41,6 +41,7 @@ func cost(o *Offer, t *terms) {
 	o.UsedShare = t.usedShare()
 	o.PerRoll = t.perRoll(&o.Order)
 	o.PerExposure = o.PerRoll.Total.Quo(t.shooting.rollExposures)
+	o.DevelopingEach = t.developingPerCassette()
 	o.Year = t.year()
 }
 

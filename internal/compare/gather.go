@@ -185,15 +185,8 @@ func findDeveloping(s *scenario.Scenario, name string) *scenario.Developing {
 	return nil
 }
 
-// roundingOf is to the minor unit of a currency; 2 places where it is unknown, which
-// only a scenario that was never checked can bring about.
-func roundingOf(code string) rounding {
-	places, ok := money.Digits(code)
-	if !ok {
-		places = 2
-	}
-	return rounding{places: places}
-}
+// roundingOf is to the minor unit of a currency.
+func roundingOf(code string) rounding { return rounding{places: money.Places(code)} }
 
 func spanOf(m scenario.Maybe) span {
 	return span{months: exact.FromDecimal(m.Decimal), set: m.Set}

@@ -33,8 +33,7 @@ func PutInHand(c *Comparison, offer string, bought scenario.Date, taken func(nam
 			r.KeepsUntil = bought.AddMonths(months)
 		}
 	}
-	places, _ := money.Digits(c.Scenario.Home)
-	r.Paid = o.Order.Landed.Quo(exact.Int(int64(o.Order.Units))).Decimal(places)
+	r.Paid = o.Order.Landed.Quo(exact.Int(int64(o.Order.Units))).Decimal(money.Places(c.Scenario.Home))
 	r.Currency = c.Scenario.Home
 	return r, true
 }

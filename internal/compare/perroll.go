@@ -29,7 +29,7 @@ func (t *terms) rollsAnOrder() exact.Fraction {
 
 // standardRolls is how many rolls of the length prices are quoted for one unit gives.
 func (t *terms) standardRolls() exact.Fraction {
-	return t.yield.Good.Quo(t.shooting.rollExposures)
+	return t.yield.Good.Quo(t.shooting.rollExposures) // as Yield.StandardRolls
 }
 
 // perStandardRoll is what a roll costs when each cassette of a unit costs that much.

@@ -22,6 +22,7 @@ type refOffer struct {
 	UsedShare        rat
 	PerRoll          refPerRoll
 	PerExposure      rat
+	DevelopingEach   rat
 	Year             refYear
 	Against          *refAgainst
 }
@@ -115,6 +116,9 @@ func refComputeOffer(s scenario.Scenario, o scenario.Offer) refOffer {
 	out.UsedShare = refUsedShare(s, o, yield)
 	out.PerRoll = refPerRollOf(s, o, out.Order, yield)
 	out.PerExposure = out.PerRoll.Total.over(whole(s.RollExposures))
+	if d := refProcess(s, o); d != nil {
+		out.DevelopingEach = refDevelopingOfOne(s, *d, yield)
+	}
 	out.Year = refLiveYear(s, o, yield)
 	return out
 }

@@ -47,6 +47,7 @@ type Offer struct {
 	UsedShare        exact.Fraction // of what an order gives, what is shot before it is too old
 	PerRoll          PerRoll
 	PerExposure      exact.Fraction
+	DevelopingEach   exact.Fraction // developing one cassette, in the long run; 0 where it is not counted
 	Year             Year
 	Against          *Against // nil on the baseline, and where there is none
 }

@@ -80,7 +80,7 @@ func (s Shown) maybe(amount *exact.Fraction) *exact.Fraction {
 func (s Shown) offer(o *Offer) {
 	h, p, y := &o.Order.Home, &o.PerRoll, &o.Year
 	s.all(&h.Film, &h.Shipping, &h.SalesTax, &h.CardFee, &h.Duty, &h.ImportTax, &h.Handling, &o.Order.Charged, &o.Order.Landed)
-	s.all(&p.Film, &p.Shipping, &p.Tax, &p.Fees, &p.Loading, &p.Equipment, &p.Developing, &p.Time, &p.Total, &o.PerExposure)
+	s.all(&p.Film, &p.Shipping, &p.Tax, &p.Fees, &p.Loading, &p.Equipment, &p.Developing, &p.Time, &p.Total, &o.PerExposure, &o.DevelopingEach)
 	s.all(&y.Total, &y.Time, &y.FilmLeftValue, &y.SuppliesLeftValue, &y.EquipmentLeftValue, &y.Cost, &y.FilmCost, &y.DevelopingCost)
 	y.Cash, y.Cumulative = s.list(y.Cash), s.list(y.Cumulative)
 	o.Against = s.against(o.Against)

@@ -4,6 +4,7 @@ import (
 	"image/color"
 	"math"
 
+	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/words"
 )
@@ -83,7 +84,7 @@ func (ch *costChart) segments(r *costRow) {
 		}
 		seg := Rect{math.Round(ch.x(from)), r.y, 0, ch.plan.height}
 		seg.W = math.Round(ch.x(to)) - seg.X
-		ch.segment(r, part, seg, ch.style.Locale.Number(v, digitsOf(ch.c.Currency())))
+		ch.segment(r, part, seg, ch.style.Locale.Number(v, money.Places(ch.c.Currency())))
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/words"
 )
@@ -112,7 +113,7 @@ func (ch *costChart) collect() {
 	for _, i := range mostTelling(ch.c, ch.chosen, ch.plan.rows) {
 		row := costRow{offer: &ch.c.Offers[i], y: ch.plan.bar(len(ch.rows))}
 		if row.offer.Fault == nil {
-			row.total = ch.style.Locale.Number(row.offer.PerRoll.Total, digitsOf(ch.c.Currency()))
+			row.total = ch.style.Locale.Number(row.offer.PerRoll.Total, money.Places(ch.c.Currency()))
 			for _, p := range ch.parts {
 				v := p.Of(&row.offer.PerRoll).Float()
 				row.low, row.high = row.low+min(v, 0), row.high+max(v, 0)
@@ -164,7 +165,7 @@ func costTable(c *compare.Comparison, parts []words.CostPart, s Style) Table {
 		t.Header = append(t.Header, p.Name())
 	}
 	t.Header = append(t.Header, "total")
-	digits := digitsOf(c.Currency())
+	digits := money.Places(c.Currency())
 	for i := range c.Offers {
 		o := &c.Offers[i]
 		row := []string{o.Name}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
 
@@ -30,7 +31,7 @@ type cutsFinding struct {
 }
 
 func cutsOf(c *compare.Comparison, offer string, sizes []compare.CutSize, s Style) cutsFinding {
-	f := cutsFinding{offer: offer, digits: digitsOf(c.Currency()), say: words.CuttingOf(c, offer, sizes, s.Locale)}
+	f := cutsFinding{offer: offer, digits: money.Places(c.Currency()), say: words.CuttingOf(c, offer, sizes, s.Locale)}
 	f.title = f.say.Title()
 	if c.Find(offer) != nil && len(sizes) > 0 {
 		f.under, f.sizes = f.say.Under(), sizes

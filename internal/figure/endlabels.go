@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"reelworth/internal/exact"
+	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
 
@@ -50,7 +51,7 @@ func (ch *spendChart) total(f exact.Fraction) string {
 	}
 	places := 0
 	if most < 100 {
-		places = digitsOf(ch.c.Currency())
+		places = money.Places(ch.c.Currency())
 	}
 	return ch.style.Locale.Number(f, places)
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
 
@@ -155,7 +156,7 @@ func (ch *flipChart) lay(top, bottom float64) bool {
 	if room < 4 {
 		return false
 	}
-	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Currency()), locale: ch.style.Locale}
+	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: money.Places(ch.c.Currency()), locale: ch.style.Locale}
 	if high-low <= 0 {
 		high = low + float64(ticker.most)
 	}

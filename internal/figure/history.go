@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"reelworth/internal/history"
+	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -130,7 +131,7 @@ func (ch *historyChart) lay(top, bottom float64) bool {
 	if room < leastPlot {
 		return false
 	}
-	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.h.Scenario.Home), locale: ch.style.Locale}
+	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: money.Places(ch.h.Scenario.Home), locale: ch.style.Locale}
 	ch.ticks = ticker.ticks(low, high)
 	ch.y = axis{ch.ticks[0].value, ch.ticks[len(ch.ticks)-1].value}
 	widest := 0.0

@@ -12,7 +12,7 @@ import (
 
 // label is what stands at a line's end: what a roll costs today, and of what.
 func (ch *historyChart) label(l *dayLine) (total, name string) {
-	return ch.style.Locale.Number(l.offer.Today, digitsOf(ch.h.Scenario.Home)), tidy(words.Called(&ch.h.Scenario, l.offer.Name))
+	return ch.style.Locale.Number(l.offer.Today, money.Places(ch.h.Scenario.Home)), tidy(words.Called(&ch.h.Scenario, l.offer.Name))
 }
 
 // labelWidth is how wide the column of end labels is, under their heading.
@@ -205,5 +205,5 @@ func historyTable(h *history.History, s Style) Table {
 const mostDayRows = 62
 
 func number(o *history.Offer, i int, h *history.History, l money.Locale) string {
-	return l.Number(o.Total(i), digitsOf(h.Scenario.Home))
+	return l.Number(o.Total(i), money.Places(h.Scenario.Home))
 }

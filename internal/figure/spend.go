@@ -5,6 +5,7 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
+	"reelworth/internal/money"
 	"reelworth/internal/words"
 )
 
@@ -104,7 +105,7 @@ func (ch *spendChart) lay(top, bottom float64) {
 		below += 14
 	}
 	room := bottom - top - below
-	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: digitsOf(ch.c.Currency()), locale: ch.style.Locale}
+	ticker := amounts{most: min(max(int(room/34), 1), 6), digits: money.Places(ch.c.Currency()), locale: ch.style.Locale}
 	if high-low <= 0 {
 		high = float64(ticker.most)
 	}
@@ -230,7 +231,7 @@ func spendTable(c *compare.Comparison, s Style) Table {
 			t.Header = append(t.Header, o.Name, words.OrdersColumn)
 		}
 	}
-	digits := digitsOf(c.Currency())
+	digits := money.Places(c.Currency())
 	for m := range c.Scenario.Months {
 		row := []string{words.MonthAndYear(&c.Scenario, m+1)}
 		for _, o := range computed {

@@ -62,14 +62,6 @@ func (a amounts) places(step float64) int {
 	return a.digits
 }
 
-// digitsOf is how many digits the minor unit of a currency has.
-func digitsOf(currency string) int {
-	if n, ok := money.Digits(currency); ok {
-		return n
-	}
-	return 2
-}
-
 // plainTicks are labelled steps of a plain number between low and high, at most most,
 // with the places their step needs.
 func plainTicks(low, high float64, most int, l money.Locale) []tick {

@@ -46,11 +46,12 @@ func Digits(code string) (n int, ok bool) {
 func Codes() []string { return slices.Clone(codes) }
 
 // Round is f to a currency's minor unit, half away from zero, decided on the exact
-// value. A code that Digits does not know is rounded to 2 places.
-func Round(f exact.Fraction, code string) exact.Fraction { return f.Round(places(code)) }
+// value. A code that Digits does not know is rounded to two places.
+func Round(f exact.Fraction, code string) exact.Fraction { return f.Round(Places(code)) }
 
-// places is Digits for a code that may be unknown.
-func places(code string) int {
+// Places is Digits for a code that may be unknown, which is taken to have two places, as
+// most currencies do.
+func Places(code string) int {
 	if n, ok := minorDigits[code]; ok {
 		return n
 	}

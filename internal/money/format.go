@@ -26,7 +26,7 @@ func (l Locale) Number(f exact.Fraction, places int) string {
 // where CLDR puts it: "EUR 1,062.10", "1.062,10 EUR", "JPY 14,800". The space is a
 // no-break space (U+00A0).
 func (l Locale) Amount(f exact.Fraction, currency string) string {
-	return l.amount(f, currency, places(currency))
+	return l.amount(f, currency, Places(currency))
 }
 
 // Whole is f as money without decimals: "EUR 211".

@@ -168,7 +168,7 @@ func (l Locale) meanings(p parts, currencies []string) (values []decimal.Decimal
 	}
 	fine := len(currencies) == 0 // can be as fine as three places
 	for _, c := range currencies {
-		fine = fine || places(c) >= 3
+		fine = fine || Places(c) >= 3
 	}
 	grouped := own.group != 0
 	switch {

@@ -140,11 +140,7 @@ func (b builder) home(f exact.Fraction) string { return b.inCurrency(f, b.c.Curr
 
 // inCurrency is an amount to a currency's minor unit, without its code.
 func (b builder) inCurrency(f exact.Fraction, currency string) string {
-	digits, ok := money.Digits(currency)
-	if !ok {
-		digits = 2
-	}
-	return b.l.Number(f, digits)
+	return b.l.Number(f, money.Places(currency))
 }
 
 // name is an offer with its number, as the months call it.
@@ -186,8 +182,7 @@ func (b builder) year() section {
 	for _, i := range b.computed() {
 		o := &b.c.Offers[i]
 		y := &o.Year
-		left := exact.Sum(y.FilmLeftValue, y.SuppliesLeftValue, y.EquipmentLeftValue)
-		row := []string{b.name(i), b.home(y.Total), b.home(left), b.home(y.Time), b.home(y.Cost), "", "", ""}
+		row := []string{b.name(i), b.home(y.Total), b.home(y.Left()), b.home(y.Time), b.home(y.Cost), "", "", ""}
 		switch a := o.Against; {
 		case a != nil:
 			row[5], row[6] = b.home(a.SavingCash), b.home(a.Saving)

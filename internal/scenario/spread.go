@@ -2,6 +2,8 @@ package scenario
 
 import (
 	"github.com/shopspring/decimal"
+
+	"reelworth/internal/exact"
 )
 
 // mostRolls is the most that a month may have.
@@ -26,6 +28,19 @@ func (s Shooting) RollsAYear() Decimal {
 		sum = sum.Add(r)
 	}
 	return Trim(sum)
+}
+
+// AMonth is the mean of the twelve months.
+func (s Shooting) AMonth() exact.Fraction {
+	return exact.FromDecimal(s.RollsAYear()).Quo(exact.Int(12))
+}
+
+// RollsShot is what is shot in the scenario's months.
+func (s *Scenario) RollsShot() (sum Decimal) {
+	for m := range s.Months {
+		sum = sum.Add(s.Shooting.RollsPerMonth[m%12])
+	}
+	return sum
 }
 
 // Spread is the same pattern of months with another yearly sum: each month in

@@ -1,8 +1,8 @@
 // Package words holds every sentence the program says about a comparison, so that the
 // window, the command line and the charts say the same.
 //
-// It promises to decide nothing: it chooses a sentence and fills in what the engine
-// found out, at most rounded for reading, added up or brought to another unit.
+// It promises to decide and to compute nothing: it chooses a sentence and fills in what
+// the engine found out, at most rounded for reading or brought to another unit.
 //
 // The rules of the wording:
 //

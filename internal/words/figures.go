@@ -219,12 +219,7 @@ func nothingTitle(c *compare.Comparison) string {
 }
 
 // places are the digits of the home currency.
-func (v voice) places() int {
-	if n, ok := money.Digits(v.shown()); ok {
-		return n
-	}
-	return 2
-}
+func (v voice) places() int { return money.Places(v.shown()) }
 
 // theReel is the reel in a title, which has no room for a name.
 func (p pair) theReel() string {

@@ -115,7 +115,7 @@ func (p pair) reelIfKept() Headline {
 	if over := p.over(); over != "" {
 		text += ", " + over + " over"
 	} else {
-		left := p.reel.Year.SuppliesLeftValue.Add(p.reel.Year.EquipmentLeftValue)
+		left := p.reel.Year.LeftBesideFilm()
 		text = fmt.Sprintf("%s only pays if what is left gets used or sold: %s %s, supplies and equipment worth %s over",
 			p.begin(p.reel), strong, period(p.s.Months), p.whole(left))
 	}
@@ -331,19 +331,9 @@ func (p pair) difference(saving exact.Fraction) string {
 }
 
 // shot is what is shot in the scenario's months, in rolls.
-func shot(s *scenario.Scenario) exact.Fraction {
-	var sum exact.Fraction
-	for m := range s.Months {
-		sum = sum.Add(exact.FromDecimal(s.Shooting.RollsPerMonth[m%12]))
-	}
-	return sum
-}
+func shot(s *scenario.Scenario) exact.Fraction { return exact.FromDecimal(s.RollsShot()) }
 
 // yearShot is what is shot in a year, in rolls.
 func yearShot(s *scenario.Scenario) exact.Fraction {
-	var sum exact.Fraction
-	for _, rolls := range s.Shooting.RollsPerMonth {
-		sum = sum.Add(exact.FromDecimal(rolls))
-	}
-	return sum
+	return exact.FromDecimal(s.Shooting.RollsAYear())
 }

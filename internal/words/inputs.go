@@ -99,13 +99,5 @@ func (r rivals) value(input scenario.Input, x exact.Fraction) string {
 		return r.plain(x, 2)
 	}
 	_, in := pairOfRate(input)
-	return r.l.Field(trimmed(significant(x))) + noBreak + in
-}
-
-// trimmed drops trailing zeros behind the point.
-func trimmed(d scenario.Decimal) scenario.Decimal {
-	for d.Exponent() < 0 && d.Equal(d.Truncate(-d.Exponent()-1)) {
-		d = d.Truncate(-d.Exponent() - 1)
-	}
-	return d
+	return r.l.Field(scenario.Trim(significant(x))) + noBreak + in
 }

@@ -65,7 +65,7 @@ var meanings = map[string]func(field) string{
 // key is such a field.
 func meaningForAll(key string, v voice) (text string, known bool) {
 	if key == "shooting.rolls_a_year" {
-		return v.plain(yearShot(v.s).Quo(exact.Int(12)), 1) + " a month", true
+		return v.plain(v.s.Shooting.AMonth(), 1) + " a month", true
 	}
 	var n int
 	if _, err := fmt.Sscanf(key, "rate[%d].equals", &n); err != nil {
@@ -111,8 +111,8 @@ func (f field) onHand() string {
 	if f.in.OnHand.IsZero() {
 		return ""
 	}
-	good := f.o.Yield.Good.Mul(exact.FromDecimal(f.in.OnHand))
-	return f.counted(good.Quo(exact.Int(int64(f.s.RollExposures))).Round(1), "roll") + ", not paid for"
+	rolls := f.o.Yield.StandardRolls(f.s.RollExposures).Mul(exact.FromDecimal(f.in.OnHand))
+	return f.counted(rolls.Round(1), "roll") + ", not paid for"
 }
 
 func (f field) discount() string { return f.amount(f.o.Order.Home.Film) + " of film" }
@@ -153,26 +153,24 @@ func (f field) cardFee() string {
 
 // importTax is what the choice of import costs, duty included.
 func (f field) importTax() string {
-	duty, tax := f.o.Order.Home.Duty, f.o.Order.Home.ImportTax
+	home := &f.o.Order.Home
 	if f.in.Import == scenario.ImportUndecided {
 		return "nothing counted"
 	}
 	if f.in.Import != scenario.ImportNone && f.s.Border.TaxPercent.IsZero() && f.s.Border.DutyPercent.IsZero() {
 		return "0 % so far" // chosen, but not yet entered at the border
 	}
-	if duty.IsZero() {
-		return f.line(tax)
+	if home.Duty.IsZero() {
+		return f.line(home.ImportTax)
 	}
-	return f.amount(duty.Add(tax)) + " with duty"
+	return f.amount(home.AtBorder()) + " with duty"
 }
 
 func (f field) priceRise() string {
-	rise := exact.FromDecimal(f.in.PriceRisePercent)
-	if rise.IsZero() {
+	if f.in.PriceRisePercent.IsZero() {
 		return ""
 	}
-	factor := exact.Max(exact.Fraction{}, exact.Int(1).Add(rise.Percent()))
-	return f.l.Amount(exact.FromDecimal(f.in.Price).Mul(factor), f.in.Currency) + " in a year"
+	return f.l.Amount(compare.PriceInAYear(f.in), f.in.Currency) + " in a year"
 }
 
 func (f field) keeps() string {
@@ -180,7 +178,7 @@ func (f field) keeps() string {
 		return "keeps for good"
 	}
 	if f.o.UsedShare.Less(exact.Int(1)) {
-		return f.percent(f.o.UsedShare.Mul(exact.Int(100)).Round(0)) + " shot in time"
+		return f.share(f.o.UsedShare) + " shot in time"
 	}
 	return ""
 }
@@ -189,7 +187,7 @@ func (f field) developing() string {
 	if !f.o.CountsDeveloping {
 		return "not counted"
 	}
-	return f.amount(perCassette(f.s, f.o)) + " a roll"
+	return f.amount(f.o.DevelopingEach) + " a roll"
 }
 
 // length is the reel's length in the other unit.
@@ -220,8 +218,13 @@ func (f field) cut() string {
 	return fmt.Sprintf("%s, %s over", rolls, f.metres(cut.LeftOver))
 }
 
+// good is how many of a unit's exposures are good, of one with another.
 func (f field) good() string {
-	return f.counted(f.o.Yield.Good.Round(0), "exposure") + " good"
+	good, all := f.o.Yield.Good.Round(1), exact.Int(int64(f.o.Yield.Exposures))
+	if good.Equal(all) {
+		return "all " + f.counted(all, "exposure") + " good"
+	}
+	return f.plain(good, 1) + " of " + f.counted(all, "exposure") + " good"
 }
 
 func (f field) test() string {
@@ -245,7 +248,7 @@ func (f field) shortRoll() string {
 
 // pack is a pack in standard rolls, "" when its rolls are such.
 func (f field) pack() string {
-	std := f.o.Yield.Good.Quo(exact.Int(int64(f.s.RollExposures)))
+	std := f.o.Yield.StandardRolls(f.s.RollExposures)
 	if std.Equal(exact.Int(int64(f.o.Yield.Cassettes))) {
 		return ""
 	}

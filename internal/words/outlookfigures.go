@@ -115,7 +115,7 @@ func (f Flipping) Where(p compare.CurvePoint, beside int) string {
 // without rounding, and may be some cents off a year that is billed.
 func (f Flipping) Readout(p compare.CurvePoint, beside int) string {
 	offer, other := Called(f.r.s, f.r.offer), Called(f.r.s, f.r.other)
-	saving := f.r.bareWhole(p.Other.Sub(p.Offer).Abs())
+	saving := f.r.bareWhole(p.Saving().Abs())
 	text := fmt.Sprintf("%s, %s: %s %s, %s %s; ", capital(f.r.name(f.curve.Input)), f.Where(p, beside),
 		offer, f.r.whole(p.Offer), other, f.r.bareWhole(p.Other))
 	switch p.Other.Cmp(p.Offer) {
@@ -135,7 +135,7 @@ func (f Flipping) Header() []string {
 
 // Row is one point in the table.
 func (f Flipping) Row(p compare.CurvePoint, beside int) []string {
-	return []string{f.Where(p, beside), f.r.home(p.Offer), f.r.home(p.Other), f.r.home(p.Other.Sub(p.Offer))}
+	return []string{f.Where(p, beside), f.r.home(p.Offer), f.r.home(p.Other), f.r.home(p.Saving())}
 }
 
 // against is measured within a sentence: "the price of the reel, in USD".
@@ -182,7 +182,7 @@ func (r rivals) bareValue(input scenario.Input, x exact.Fraction) string {
 		return r.bare(x, currency)
 	}
 	if _, rate := input.Quote(); rate {
-		return r.l.Field(trimmed(significant(x)))
+		return r.l.Field(scenario.Trim(significant(x)))
 	}
 	return r.plain(x, 2)
 }

@@ -121,20 +121,19 @@ func UnitName(o *scenario.Offer) string {
 
 // rollRow is the landed cost brought to one standard roll.
 func (r receipt) rollRow() ReceiptRow {
-	p := r.o.PerRoll
 	units := exact.Int(int64(r.o.Order.Units))
 	good := r.o.Yield.Good.Mul(units)
-	std := good.Quo(exact.Int(int64(r.s.RollExposures)))
+	std := r.o.Yield.StandardRolls(r.s.RollExposures).Mul(units)
 	how := fmt.Sprintf("%s ÷ %s of %d", r.home(r.o.Order.Landed), r.counted(std, "roll"), r.s.RollExposures)
 	if r.o.UsedShare.Less(exact.Int(1)) {
 		how = fmt.Sprintf("%s ÷ %s of %d shot in time, %s of %s", r.home(r.o.Order.Landed),
 			r.counted(std.Mul(r.o.UsedShare), "roll"), r.s.RollExposures,
-			r.percent(r.o.UsedShare.Mul(exact.Int(100)).Round(0)), r.plain(std, 2))
+			r.share(r.o.UsedShare), r.plain(std, 2))
 	}
 	return ReceiptRow{
 		Label: fmt.Sprintf("%s, %s good", r.counted(exact.Int(int64(r.o.Yield.Cassettes)).Mul(units), "roll"),
 			r.counted(good, "exposure")),
-		Home: r.home(exact.Sum(p.Film, p.Shipping, p.Tax, p.Fees)) + " a roll",
+		Home: r.home(r.o.PerRoll.Landed()) + " a roll",
 		How:  how,
 	}
 }
@@ -201,24 +200,18 @@ func (r receipt) howEquipment() string {
 }
 
 func (r receipt) howDeveloping() string {
-	return r.home(perCassette(r.s, r.o)) + " each" + r.stretched()
+	return r.home(r.o.DevelopingEach) + " each" + r.stretched()
 }
 
 // stretched says that the exposures that are good come from more cassettes than they
 // would fill.
 func (r receipt) stretched() string {
-	std := r.o.Yield.Good.Quo(exact.Int(int64(r.s.RollExposures)))
+	std := r.o.Yield.StandardRolls(r.s.RollExposures)
 	cassettes := exact.Int(int64(r.o.Yield.Cassettes))
 	if std.Equal(cassettes) {
 		return ""
 	}
 	return fmt.Sprintf(", %s ÷ %s", r.plain(cassettes, 0), r.plain(std, 2))
-}
-
-// perCassette is what developing one cassette costs.
-func perCassette(s *scenario.Scenario, o *compare.Offer) exact.Fraction {
-	std := o.Yield.Good.Quo(exact.Int(int64(s.RollExposures)))
-	return o.PerRoll.Developing.Mul(std).Quo(exact.Int(int64(o.Yield.Cassettes)))
 }
 
 // metres is a length in millimetres as "30.48 m".

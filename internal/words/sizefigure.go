@@ -45,7 +45,7 @@ func (s Sizing) Title() string {
 	if today == nil {
 		return text + ": " + s.home(best.TotalPerRoll) + " a roll"
 	}
-	switch less := today.TotalPerRoll.Sub(best.TotalPerRoll); {
+	switch less := best.SavingOver(today); {
 	case s.TooLong(today):
 		return text + ", today's lasts too long"
 	case less.Round(s.places()).Sign() > 0:

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"reelworth/internal/compare"
-	"reelworth/internal/exact"
 	"reelworth/internal/money"
 )
 
@@ -36,7 +35,7 @@ func SizeReason(c *compare.Comparison, size compare.OrderSize, l money.Locale) s
 	case compare.SizeTooMany:
 		return fmt.Sprintf("takes %s months to shoot, more than the %d compared", months, c.Scenario.Months)
 	case compare.SizeTooOld:
-		return fmt.Sprintf("only %s %% is shot before it is too old", v.plain(size.Amount.Mul(exact.Int(100)), 0))
+		return fmt.Sprintf("only %s is shot before it is too old", v.share(size.Amount))
 	}
 	return sizeReasons[size.Why]
 }

@@ -68,11 +68,7 @@ func outward(f exact.Fraction, places int, up bool) exact.Fraction {
 // places is how many decimals an input is usually said with.
 func (r rivals) places(input scenario.Input, x exact.Fraction) int {
 	if currency := r.currency(input); currency != "" {
-		digits, known := money.Digits(currency)
-		if !known {
-			return 2
-		}
-		return digits
+		return money.Places(currency)
 	}
 	if _, rate := input.Quote(); rate {
 		return int(-significant(x).Exponent())

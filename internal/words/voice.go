@@ -65,11 +65,7 @@ func (v voice) amount(f exact.Fraction) string { return v.l.Amount(f, v.shown())
 
 // bare is an amount to the minor unit without its currency: "30.62".
 func (v voice) bare(f exact.Fraction, currency string) string {
-	places, ok := money.Digits(currency)
-	if !ok {
-		places = 2
-	}
-	return v.l.Number(f, places)
+	return v.l.Number(f, money.Places(currency))
 }
 
 // home is bare in the home currency.
@@ -89,6 +85,11 @@ func (v voice) plain(f exact.Fraction, most int) string {
 
 // percent is "4.5 %".
 func (v voice) percent(f exact.Fraction) string { return v.plain(f, 4) + " %" }
+
+// share is a part of something in whole percents: "62 %".
+func (v voice) share(f exact.Fraction) string {
+	return v.l.Number(f.Mul(exact.Int(100)), 0) + " %"
+}
 
 // rolls is a number of rolls in whole ones: "9 rolls", "1 roll".
 func (v voice) rolls(f exact.Fraction) string { return v.counted(f.Round(0), "roll") }

@@ -98,9 +98,8 @@ func (w warned) filmExpires() string {
 	case o == nil:
 		return "some film is too old before it is shot. Order fewer at a time, or shoot more."
 	}
-	share := o.UsedShare.Mul(exact.Int(100)).Round(0)
 	return fmt.Sprintf("at this pace %s of an order is shot before it is too old; the cost per roll counts the rest as thrown away. "+
-		"Order fewer at a time, or shoot more.", w.percent(share))
+		"Order fewer at a time, or shoot more.", w.share(o.UsedShare))
 }
 
 func (w warned) oldQuote() string {

@@ -52,7 +52,7 @@ type definedName struct {
 // though its formulas need all the others.
 func build(ctx context.Context, c *compare.Comparison, o Options) (*book, error) {
 	b := &book{c: c, s: &c.Scenario, options: o, home: c.Scenario.Home, names: sheetNames{}}
-	b.digits = b.places(b.home)
+	b.digits = money.Places(b.home)
 	front := b.addSheet(words.SheetComparison)
 	b.names.name(words.SheetMonths) // no offer gets that name
 	b.addInputs()
@@ -92,16 +92,8 @@ func (b *book) define(name string, s *sheet, column, row int) {
 	b.defined = append(b.defined, definedName{name, s, "$" + letters + "$" + at[len(letters):]})
 }
 
-// places is how many decimals a currency has.
-func (b *book) places(currency string) int {
-	if n, ok := money.Digits(currency); ok {
-		return n
-	}
-	return 2
-}
-
 func (b *book) money(currency string) style {
-	return style{kind: moneyed, currency: currency, places: b.places(currency)}
+	return style{kind: moneyed, currency: currency, places: money.Places(currency)}
 }
 
 func (b *book) inHome() style { return b.money(b.home) }

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -18,7 +19,7 @@ type order struct {
 // receipt: each is rounded, because somebody bills it.
 func (o *offer) orderAt(price term, put placer) order {
 	b, seller, home := o.b, o.inSeller(), o.b.inHome()
-	units, places := o.figure("units"), o.b.places(o.scenario.Currency)
+	units, places := o.figure("units"), money.Places(o.scenario.Currency)
 	film := put(words.SheetSellerFilm, round(units.times(price).times(o.figure("discount_percent").rest()), places), seller)
 	postage := o.figure("shipping").plus(units.minus(whole(1)).times(o.figure("shipping_each_extra")))
 	free := both(b.in.isSet(o.prefix+"free_shipping_from"), atLeast(film, o.figure("free_shipping_from")))

@@ -200,10 +200,7 @@ func (w *List) Price(c *compare.Comparison, l money.Locale) {
 	for i := range c.Offers {
 		most = exact.Max(most, c.Offers[i].PerRoll.Total)
 	}
-	places, ok := money.Digits(c.Scenario.Home)
-	if !ok {
-		places = 2
-	}
+	places := money.Places(c.Scenario.Home)
 	for i, card := range w.Offers {
 		o := &c.Offers[i]
 		under := []kit.Span{{Text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), Color: kit.Muted}}

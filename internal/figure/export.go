@@ -20,6 +20,7 @@ const (
 	// These show a part of an outlook.
 	FigureFlip   = "flip"
 	FigureSwings = "swings"
+	FigureVolume = "volumes"
 	FigureSizes  = "order-size"
 	FigureCuts   = "cut-sizes"
 	// This is of a history, and this of scenarios beside each other.
@@ -33,8 +34,10 @@ func Formats() []string { return []string{"png", "svg", "pdf"} }
 // Figures are the figures an Export can be of that are drawn from a comparison alone.
 func Figures() []string { return []string{FigureCost, FigureSpend} }
 
-// OutlookFigures are those that need a Curve, Swings, Sizes or Cuts beside it.
-func OutlookFigures() []string { return []string{FigureFlip, FigureSwings, FigureSizes, FigureCuts} }
+// OutlookFigures are those that need its outlook, or a Curve, Swings, Sizes or Cuts beside it.
+func OutlookFigures() []string {
+	return []string{FigureFlip, FigureSwings, FigureVolume, FigureSizes, FigureCuts}
+}
 
 // The size of an export in pixels at 1× where it says none.
 const exportWidth, exportHeight = 960, 600
@@ -145,6 +148,9 @@ func (e Export) comparisonFinding() (f finding, ok bool) {
 		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	case FigureSwings:
 		f := swingsOf(c, e.Chosen, e.Swings, e.Style)
+		return finding{title: f.title, under: f.under, draw: f.draw}, true
+	case FigureVolume:
+		f := volumesOf(c, e.Chosen, e.Style)
 		return finding{title: f.title, under: f.under, draw: f.draw}, true
 	case FigureSizes:
 		f := sizesOf(c, e.Chosen, e.Sizes, e.Style)

@@ -33,6 +33,8 @@ func (e *Export) Foresee(ctx context.Context, input compare.Input, up bool) erro
 	case FigureCuts:
 		e.Cuts = c.Outlook.Of(e.Chosen).CutSizes
 		return orNothing(len(e.Cuts))
+	case FigureVolume:
+		return orNothing(len(volumePairs(c.Outlook, e.Chosen)))
 	case FigureSwings:
 		if p := c.Outlook.PairOf(e.Chosen); p != nil {
 			e.Swings, e.Chosen = p.Swings, p.Offer

@@ -14,7 +14,7 @@ const (
 	PageCharts  = "Charts"
 	PageReceipt = "Receipt"
 	PageChanges = "What changes it"
-	PageSizes   = "Order size"
+	PageSizes   = "Order and cut"
 	PageTables  = "Tables"
 )
 

@@ -47,12 +47,14 @@ const (
 
 // The charts, as a file's name and the question where to write it call them.
 const (
-	ChartCost   = "cost per roll"
-	ChartSpend  = "the year's spend"
-	ChartFlip   = "what changes it"
-	ChartSwings = "how far it may go"
-	ChartSizes  = "order size"
-	ChartPast   = "the past"
+	ChartCost    = "cost per roll"
+	ChartSpend   = "the year's spend"
+	ChartFlip    = "what changes it"
+	ChartSwings  = "how far it may go"
+	ChartVolumes = "who is cheaper by rolls a year"
+	ChartSizes   = "order size"
+	ChartCuts    = "cut sizes"
+	ChartPast    = "the past"
 
 	Export           = "Export"
 	ExportColours    = "Colours"

@@ -39,7 +39,9 @@ const (
 	Strip
 	Flip
 	Swings
+	Volumes
 	Sizes
+	Cuts
 	Days
 	Figures
 )

@@ -68,5 +68,6 @@ func (e Export) Draw() ([]byte, error) {
 
 var exportFigures = map[int]string{
 	Cost: figure.FigureCost, Spend: figure.FigureSpend, Flip: figure.FigureFlip,
-	Swings: figure.FigureSwings, Sizes: figure.FigureSizes, Days: figure.FigureHistory,
+	Swings: figure.FigureSwings, Volumes: figure.FigureVolume,
+	Sizes: figure.FigureSizes, Cuts: figure.FigureCuts, Days: figure.FigureHistory,
 }

@@ -77,9 +77,15 @@ func (f *Foresight) draw(i int, w, h float64) *figure.Drawing {
 		return figure.Flip(c, f.Look.Curve, w, h, style)
 	case i == Swings && len(f.Swings()) > 0:
 		return figure.Swings(c, f.Pair().Offer, f.Swings(), w, h, style)
+	case i == Volumes && f.Pair() != nil && len(f.Pair().Volumes) > 0:
+		return figure.Volumes(c, f.Job.Offer, w, h, style)
 	case i == Sizes:
 		if o := f.OrderSizesOf(f.Job.Offer); o != nil {
 			return figure.Sizes(c, f.Job.Offer, o.OrderSizes, w, h, style)
+		}
+	case i == Cuts:
+		if o := c.Outlook.Of(f.Job.Offer); len(o.CutSizes) > 0 {
+			return figure.CutSizes(c, f.Job.Offer, o.CutSizes, w, h, style)
 		}
 	}
 	return nil

@@ -22,7 +22,8 @@ type ExportChoice struct {
 // exportNames are what the figures are called in a file's name.
 var exportNames = map[int]string{
 	answer.Cost: words.ChartCost, answer.Spend: words.ChartSpend, answer.Flip: words.ChartFlip,
-	answer.Swings: words.ChartSwings, answer.Sizes: words.ChartSizes,
+	answer.Swings: words.ChartSwings, answer.Volumes: words.ChartVolumes, answer.Sizes: words.ChartSizes,
+	answer.Cuts: words.ChartCuts,
 	answer.Days: words.ChartPast,
 }
 

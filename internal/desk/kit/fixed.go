@@ -13,6 +13,9 @@ func FixedHeight(o fyne.CanvasObject, h float32) *fyne.Container {
 	return container.New(fixed{h}, o)
 }
 
+// SetHeight gives what FixedHeight made another height.
+func SetHeight(c *fyne.Container, h float32) { c.Layout = fixed{h} }
+
 func (f fixed) Layout(o []fyne.CanvasObject, size fyne.Size) { Place(o[0], 0, 0, size.Width, f.height) }
 func (f fixed) MinSize([]fyne.CanvasObject) fyne.Size        { return fyne.NewSize(0, f.height) }
 

@@ -5,30 +5,40 @@ import (
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/figure"
 	"reelworth/internal/words"
 )
 
 // ChangesPage is what would change the answer: where it turns, and how far each input
 // moves it.
 type ChangesPage struct {
-	whole  *fyne.Container
-	list   *fyne.Container
-	intro  *kit.Text
-	Flip   *FigureView
-	Swings *FigureView
-	swing  *fyne.Container // the swings with their heading
-	scroll *kit.Scroll
-	choose func(answer.FlipKey)
-	Flips  []*kit.Card // a sentence for each place where the answer flips
+	whole   *fyne.Container
+	list    *fyne.Container
+	intro   *kit.Text
+	Flip    *FigureView
+	Volumes *FigureView
+	ranges  *fyne.Container // who is cheaper by rolls a year: the strips and their table
+	strips  *fyne.Container // the strips' room
+	Table   *kit.Table
+	Swings  *FigureView
+	swing   *fyne.Container // the swings with their heading
+	scroll  *kit.Scroll
+	choose  func(answer.FlipKey)
+	Flips   []*kit.Card // a sentence for each place where the answer flips
 }
 
-func newChangesPage(act Actions) *ChangesPage {
+func newChangesPage(act Actions, copied func(string)) *ChangesPage {
 	p := &ChangesPage{choose: act.LookAtFlip, intro: kit.NewText(kit.SizeText)}
 	p.Flip, p.Swings = newFigureView(act.Redraw, nil), newFigureView(act.Redraw, nil)
 	p.list = kit.NewStack(0, 1)
+	p.Volumes, p.Table = newFigureView(act.Redraw, act.LookAt), kit.NewTable(copied)
+	p.strips = kit.FixedHeight(p.Volumes, 200)
+	table := kit.NewSideways(p.Table)
+	p.ranges = kit.NewStack(0, 10, p.strips, table)
 	p.swing = kit.NewStack(0, 6, kit.FixedHeight(p.Swings, 300), kit.NewLink(words.LinkRange, act.AskRange))
-	p.whole = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.Flip, 250), p.swing), 0, 12, 14, 12)
+	p.whole = kit.Inset(kit.NewStack(0, 10, p.intro, p.list, kit.FixedHeight(p.Flip, 250), p.ranges, p.swing), 0, 12, 14, 12)
 	p.scroll = kit.NewScroll(p.whole)
+	table.Around = p.scroll
 	return p
 }
 
@@ -36,7 +46,7 @@ func (p *ChangesPage) name(View) string          { return words.PageChanges }
 func (p *ChangesPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *ChangesPage) rooms(scale float32) (r answer.Rooms) {
-	r[answer.Flip], r[answer.Swings] = p.Flip.room(scale), p.Swings.room(scale)
+	r[answer.Flip], r[answer.Volumes], r[answer.Swings] = p.Flip.room(scale), p.Volumes.room(scale), p.Swings.room(scale)
 	return r
 }
 
@@ -67,6 +77,7 @@ func (p *ChangesPage) fill(v View) {
 		row.Refresh()
 	}
 	p.Flip.putOrHide(f.Pictures[answer.Flip])
+	p.tellRanges(f)
 	if len(f.Swings()) > 0 {
 		p.swing.Show()
 		p.Swings.put(f.Pictures[answer.Swings])
@@ -74,6 +85,21 @@ func (p *ChangesPage) fill(v View) {
 		p.swing.Hide()
 	}
 	p.whole.Refresh()
+}
+
+// tellRanges puts up who is cheaper by rolls a year.
+func (p *ChangesPage) tellRanges(f *answer.Foresight) {
+	there := f.Pair() != nil && len(f.Pair().Volumes) > 0
+	show(p.ranges, there)
+	if !there {
+		return
+	}
+	kit.SetHeight(p.strips, float32(figure.VolumesHeight(f.Ahead, f.Job.Offer))*kit.TextFactor)
+	p.Volumes.put(f.Pictures[answer.Volumes])
+	if d := f.Pictures[answer.Volumes].Drawing; d != nil {
+		table := d.Table()
+		p.Table.Set("", table.Header, table.Rows)
+	}
 }
 
 // move chooses the neighbour of the flip that has the focus.

@@ -50,7 +50,7 @@ func NewColumn(act Actions, loc func() money.Locale, rates *market.Market) *Colu
 	}
 	a.Charts = newChartsPage(act)
 	a.Receipt = newReceiptPage(act)
-	a.Changes = newChangesPage(act)
+	a.Changes = newChangesPage(act, copied)
 	a.Sizes = newSizesPage(act, copied)
 	a.Past = newPastPage(act, copied)
 	a.pages = []page{a.Charts, a.Receipt, a.Changes, a.Sizes, a.Past, newTablesPage(copied), newNotesPage()}

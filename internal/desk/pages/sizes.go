@@ -11,7 +11,7 @@ import (
 	"reelworth/internal/words"
 )
 
-// SizesPage is how many units to buy at once.
+// SizesPage is how many units to buy at once, and of a reel how to cut it.
 type SizesPage struct {
 	whole  *fyne.Container
 	scroll *kit.Scroll
@@ -19,6 +19,7 @@ type SizesPage struct {
 	why    *kit.Text
 	Set    *kit.Link
 	Table  *kit.Table
+	Cuts   *cutsPart
 	Offer  string // whose sizes they are
 	Best   int
 }
@@ -28,10 +29,11 @@ func newSizesPage(act Actions, copied func(string)) *SizesPage {
 	p.Figure = newFigureView(act.Redraw, nil)
 	p.Figure.picked = func(units int) { act.Order(p.Offer, units) }
 	p.Set = kit.NewLink("", func() { act.Order(p.Offer, p.Best) })
-	table := kit.NewSideways(p.Table)
-	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 300), p.why, p.Set, table), 0, 12, 14, 12)
+	p.Cuts = newCutsPart(act, copied)
+	table, cuts := kit.NewSideways(p.Table), kit.NewSideways(p.Cuts.Table)
+	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 270), p.why, p.Set, p.Cuts.whole, table, cuts), 0, 12, 14, 12)
 	p.scroll = kit.NewScroll(p.whole)
-	table.Around = p.scroll
+	table.Around, cuts.Around = p.scroll, p.scroll
 	return p
 }
 
@@ -39,7 +41,7 @@ func (p *SizesPage) name(View) string          { return words.PageSizes }
 func (p *SizesPage) object() fyne.CanvasObject { return p.scroll }
 
 func (p *SizesPage) rooms(scale float32) (r answer.Rooms) {
-	r[answer.Sizes] = p.Figure.room(scale)
+	r[answer.Sizes], r[answer.Cuts] = p.Figure.room(scale), p.Cuts.Figure.room(scale)
 	return r
 }
 
@@ -49,6 +51,7 @@ func (p *SizesPage) fill(v View) {
 		return
 	}
 	c := f.Ahead
+	p.Cuts.fill(f)
 	o := f.OrderSizesOf(f.Job.Offer)
 	if o == nil {
 		p.why.Set(kit.Span{Text: words.NothingToSize, Color: kit.Muted})
@@ -68,7 +71,7 @@ func (p *SizesPage) fill(v View) {
 	if d := f.Pictures[answer.Sizes].Drawing; d != nil {
 		p.Table.Show()
 		table := d.Table()
-		p.Table.Set("", table.Header, table.Rows)
+		p.Table.Set(words.SizesTitle(c), table.Header, table.Rows)
 	}
 	p.whole.Refresh()
 }

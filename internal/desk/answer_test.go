@@ -102,8 +102,34 @@ func TestWhatChangesTheAnswer(t *testing.T) {
 	if under := h.View().Under; !strings.Contains(under, "from 17 up to the 430 looked at") {
 		t.Error("the headline does not name the volume:", under)
 	}
+	strips := h.answer.Changes.Volumes
+	if blank(strips.Image) || !strings.Contains(strips.Drawing.Title(), "the reel to 430") {
+		t.Error("who is cheaper by rolls a year is not drawn")
+	}
+	if rows := h.answer.Changes.Table.MinSize(); rows.Height < 100 {
+		t.Error("the ranges have no table", rows)
+	}
 	if blank(h.answer.Changes.Swings.Image) {
 		t.Error("the swings are not drawn")
+	}
+}
+
+// A reel may be cut to other lengths, which boxed film is not.
+func TestCutSizesAreOfReels(t *testing.T) {
+	h := open(t)
+	h.Page(pages.Sizes)
+	cuts := h.answer.Sizes.Cuts
+	if !cuts.Whole.Visible() || blank(cuts.Figure.Image) || len(cuts.Figure.Drawing.Hits()) != 40-12+1 {
+		t.Error("the cuts of the reel are not drawn")
+	}
+	h.Type("offer[3].reel.exposures", "41")
+	h.Settle()
+	if n := len(h.answer.Sizes.Cuts.Figure.Drawing.Hits()); n != 40-12+2 {
+		t.Errorf("%d sizes with a reel cut to 41 exposures", n)
+	}
+	h.Topic("offer", 0)
+	if h.answer.Sizes.Cuts.Figure.Visible() && cuts.Whole.Visible() {
+		t.Error("boxed film is cut")
 	}
 }
 

@@ -229,7 +229,7 @@ func TestWhatCannotBeOpenedIsSaid(t *testing.T) {
 func TestExportingAChart(t *testing.T) {
 	h := open(t)
 	dir := t.TempDir()
-	for fig, name := range map[int]string{answer.Cost: "cost.png", answer.Spend: "year.svg", answer.Flip: "flip.pdf", answer.Swings: "swings.png", answer.Sizes: "sizes.png"} {
+	for fig, name := range map[int]string{answer.Cost: "cost.png", answer.Spend: "year.svg", answer.Flip: "flip.pdf", answer.Swings: "swings.png", answer.Volumes: "volumes.svg", answer.Sizes: "sizes.png", answer.Cuts: "cuts.pdf"} {
 		h.asker.AskExport(fig)
 		path := filepath.Join(dir, name)
 		h.answerPath(t, path)

@@ -222,6 +222,7 @@ func TestExportsOfWhatChangesTheAnswerStandAlone(t *testing.T) {
 	c, o := demoAhead(demoReel)
 	e := Export{Comparison: c, Chosen: demoReel, Style: english(palette.Paper), Date: scenario.Date{Year: 2026, Month: 11, Day: 24},
 		Curve: demoCurve(c, demoReel, "rate:USD/EUR", "0.4", "2"), Swings: swingsAgainst(o), Sizes: o.OrderSizes}
+	e.Comparison = withOutlook(c)
 	for _, e.Figure = range OutlookFigures() {
 		d, err := e.Drawing()
 		if err != nil {

@@ -32,10 +32,14 @@ func VolumesHeight(c *compare.Comparison, chosen string) float64 {
 type volumesFinding struct {
 	title, under string
 	rows         []words.Ranging
+	short        map[string]string // what the offers are called where there is hardly room
 }
 
 func volumesOf(c *compare.Comparison, chosen string, s Style) volumesFinding {
-	f := volumesFinding{title: words.NoVolumes}
+	f := volumesFinding{title: words.NoVolumes, short: map[string]string{}}
+	for i, short := range shortNames(c.Offers) {
+		f.short[c.Offers[i].Name] = short
+	}
 	for _, p := range volumePairs(c.Outlook, chosen) {
 		f.rows = append(f.rows, words.RangingOf(c, p, s.Locale))
 	}
@@ -166,14 +170,29 @@ func (ch *volumesChart) span(box Rect, span compare.VolumeRange, r words.Ranging
 		ch.box(Rect{box.right() - 1, box.Y, min(1, box.W/2), box.H}, t.Ground) // apart from the next
 		named, _ = palette.Label(colour, t)
 	}
-	text := r.Label(span)
-	if w := smallFace.width(text); w+8 <= box.W && box.H >= leastStrip {
-		x, base := box.X+(box.W-w)/2, math.Round(box.Y+box.H/2+4)
+	text := r.Label(span, ch.short)
+	room := ch.besideToday(box)
+	if w := smallFace.width(text); w+8 <= room.W && box.H >= leastStrip {
+		x, base := room.X+(room.W-w)/2, math.Round(box.Y+box.H/2+4)
 		if span.Cheaper == compare.CheaperEven {
 			ch.box(Rect{x - 3, base - 10, w + 6, 13}, t.Ground) // off the lines
 		}
 		ch.write(smallFace, x, base, text, named)
 	}
+}
+
+// besideToday is what of a range lies on one side of today's line, the wider one.
+func (ch *volumesChart) besideToday(box Rect) Rect {
+	const line = 4
+	x := ch.px(ch.rows[0].Rolls())
+	left, right := box, box
+	left.W = min(box.right(), x-line) - box.X
+	right.X = max(box.X, x+line)
+	right.W = box.right() - right.X
+	if left.W > right.W {
+		return left
+	}
+	return right
 }
 
 // axis writes the numbers of rolls under the strips, and what they count.

@@ -63,13 +63,14 @@ func (r Ranging) Today() string { return TodaysSize + " " + r.v.plain(yearShot(r
 // Number is a number of rolls on the axis.
 func (r Ranging) Number(n int) string { return r.v.l.Number(exact.Int(int64(n)), 0) }
 
-// Label is who is cheaper in a range, where there is hardly room: "reel".
-func (r Ranging) Label(span compare.VolumeRange) string {
+// Label is who is cheaper in a range, where there is hardly room: "reel", or what the
+// offer is called in short.
+func (r Ranging) Label(span compare.VolumeRange, short map[string]string) string {
 	switch span.Cheaper {
 	case compare.CheaperOffer:
-		return LabelName(r.v.s, r.v.offer, r.v.offer)
+		return LabelName(r.v.s, r.v.offer, short[r.v.offer])
 	case compare.CheaperOther:
-		return LabelName(r.v.s, r.v.other, r.v.other)
+		return LabelName(r.v.s, r.v.other, short[r.v.other])
 	}
 	return AboutTheSame
 }

@@ -98,7 +98,7 @@ func (p *ChangesPage) tellRanges(f *answer.Foresight) {
 	p.Volumes.put(f.Pictures[answer.Volumes])
 	if d := f.Pictures[answer.Volumes].Drawing; d != nil {
 		table := d.Table()
-		p.Table.Set("", table.Header, table.Rows)
+		p.Table.Set(words.VolumesTitle, table.Header, table.Rows)
 	}
 }
 

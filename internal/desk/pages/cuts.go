@@ -11,14 +11,14 @@ import (
 // cutsPart is what a reel comes to cut into rolls of other lengths; its table stands by
 // itself.
 type cutsPart struct {
-	whole  *fyne.Container
+	Whole  *fyne.Container
 	Figure *FigureView
 	Table  *kit.Table
 }
 
 func newCutsPart(act Actions, copied func(string)) *cutsPart {
 	p := &cutsPart{Figure: newFigureView(act.Redraw, nil), Table: kit.NewTable(copied)}
-	p.whole = kit.NewStack(0, 6, kit.FixedHeight(p.Figure, 290), kit.Small(words.CutCaution))
+	p.Whole = kit.NewStack(0, 6, kit.FixedHeight(p.Figure, 290), kit.Small(words.CutCaution))
 	return p
 }
 
@@ -26,7 +26,7 @@ func newCutsPart(act Actions, copied func(string)) *cutsPart {
 // can be computed.
 func (p *cutsPart) fill(f *answer.Foresight) {
 	there := len(f.Ahead.Outlook.Of(f.Job.Offer).CutSizes) > 0
-	show(p.whole, there)
+	show(p.Whole, there)
 	show(p.Table, there)
 	if !there {
 		return

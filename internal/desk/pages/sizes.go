@@ -31,7 +31,7 @@ func newSizesPage(act Actions, copied func(string)) *SizesPage {
 	p.Set = kit.NewLink("", func() { act.Order(p.Offer, p.Best) })
 	p.Cuts = newCutsPart(act, copied)
 	table, cuts := kit.NewSideways(p.Table), kit.NewSideways(p.Cuts.Table)
-	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 270), p.why, p.Set, p.Cuts.whole, table, cuts), 0, 12, 14, 12)
+	p.whole = kit.Inset(kit.NewStack(0, 10, kit.FixedHeight(p.Figure, 270), p.why, p.Set, p.Cuts.Whole, table, cuts), 0, 12, 14, 12)
 	p.scroll = kit.NewScroll(p.whole)
 	table.Around, cuts.Around = p.scroll, p.scroll
 	return p

@@ -60,7 +60,7 @@ func TestExportsComeAtTheirScale(t *testing.T) {
 
 func TestWhatCannotBeExportedIsSaidWithWhatCan(t *testing.T) {
 	e := Export{Figure: "pie", Comparison: compared(demo()), Style: english(palette.Paper)}
-	if err := e.Write(io.Discard, "png"); err == nil || !strings.Contains(err.Error(), `"pie", but cost-per-roll, spend, flip, swings, order-size`) {
+	if err := e.Write(io.Discard, "png"); err == nil || !strings.Contains(err.Error(), `"pie", but cost-per-roll, spend, flip, swings, volumes, order-size`) {
 		t.Errorf("an unknown figure: %v", err)
 	}
 	e.Figure = FigureCost

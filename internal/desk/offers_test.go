@@ -5,9 +5,13 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
+
 	"reelworth/internal/desk/dialogs"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
+	"reelworth/internal/words"
 )
 
 func TestAddingAndRemovingWaysToBuy(t *testing.T) {
@@ -114,5 +118,51 @@ func TestIsItADeal(t *testing.T) {
 	}
 	if o := h.session.Current().Offers[3]; o.Boxed.SpoiledPercent.String() != "25" || o.Developing == "" {
 		t.Errorf("%+v", o)
+	}
+}
+
+// A deal is typed, judged and kept without the mouse, and costs in the list what was said.
+func TestADealByKeysCostsInTheListWhatWasSaid(t *testing.T) {
+	h := open(t)
+	h.asker.AskDeal()
+	h.Settle()
+	canvas := h.Window().Canvas()
+	box := func(label string) *kit.TextBox {
+		want := h.panel(t, label)
+		for range 20 {
+			if canvas.Focused() == fyne.Focusable(want.Entry) {
+				return want
+			}
+			canvas.FocusNext()
+		}
+		t.Fatalf("no way by Tab to %q", label)
+		return nil
+	}
+	for label, text := range map[string]string{dialogs.DealPrice: "31.50", dialogs.DealRolls: "10", dialogs.DealBad: "3 of 10"} {
+		entry := box(label).Entry
+		entry.SelectAll()
+		for _, r := range text {
+			canvas.Focused().TypedRune(r)
+		}
+	}
+	h.Settle()
+	text := h.dialogText()
+	said := regexp.MustCompile(`EUR\x{a0}([\d.]+) a roll, dev`).FindStringSubmatch(text)
+	if said == nil || !regexp.MustCompile(`\d of its 10 rolls may be bad`).MatchString(text) {
+		t.Fatal(text)
+	}
+	for range 20 {
+		if b, ok := canvas.Focused().(*kit.ReplyButton); ok && b.Text == words.DealKeep {
+			break
+		}
+		canvas.FocusNext()
+	}
+	canvas.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	h.Settle()
+	if v := h.View(); len(v.Offers) != 4 || v.Offers[3].PerRoll != said[1] {
+		t.Errorf("%q was said, but %+v", said[1], v.Offers)
+	}
+	if o := h.session.Current().Offers[3]; o.Boxed.SpoiledPercent.String() != "30" {
+		t.Errorf("%s %% of it is bad", o.Boxed.SpoiledPercent)
 	}
 }

@@ -74,7 +74,7 @@ func (f historyFinding) draw(sh *sheet, _, y, bottom float64) {
 	ch := &historyChart{sheet: sh, historyFinding: f}
 	ch.table = historyTable(f.h, sh.style)
 	ch.collect()
-	if !ch.lay(y+10, bottom) {
+	if !ch.lay(y+18, bottom) {
 		return
 	}
 	ch.band()

@@ -14,6 +14,7 @@ import (
 	"reelworth/internal/desk/offers"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
+	"reelworth/internal/library"
 	"reelworth/internal/money"
 	"reelworth/internal/rates"
 	"reelworth/internal/scenario"
@@ -88,7 +89,7 @@ func New(o Options) *Desk {
 	d.pipeline.also = append(d.pipeline.also, d.back.worker)
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
-	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home}
+	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)

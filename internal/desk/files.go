@@ -40,6 +40,7 @@ type files struct {
 	settings *settings
 	home     string // the folder that file questions start in; "" is the user's own
 	saving   bool   // a file is being written
+	backups  *library.Backups
 }
 
 // folder is where file questions begin.

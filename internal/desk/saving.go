@@ -25,7 +25,11 @@ func (f *files) save(then func()) {
 
 // askSaveAs asks for a file to write the work to.
 func (f *files) askSaveAs(then func()) {
-	path := filepath.Join(f.folder(), dialogs.FileSafe(f.win.Session().Current().Name)+".toml")
+	name := f.win.Session().Current().Name
+	if !f.win.Session().IsLast() {
+		name = words.FileOfSeveral
+	}
+	path := filepath.Join(f.folder(), dialogs.FileSafe(name)+".toml")
 	own := ""
 	if f.win.Session().Doc != nil && f.win.Session().Doc.Path != "" {
 		path, own = f.win.Session().Doc.Path, f.win.Session().Doc.Path
@@ -49,6 +53,7 @@ func (f *files) write(s *session.Session, path string, o library.Options, then f
 		return // the one under way is waited for
 	}
 	f.saving = true
+	o.Backups = f.backups
 	s.Draft.Seal()
 	file, mark := s.Draft.File(), s.Draft.Mark()
 	next := library.New(file)

@@ -1,7 +1,6 @@
 package draft
 
 import (
-	"reflect"
 	"slices"
 
 	"reelworth/internal/scenario"
@@ -20,6 +19,11 @@ type Draft struct {
 	first Mark // the state before all steps
 	saved Mark // the state that is on disk
 	last  Mark // the newest name given to a state
+
+	onDisk *scenario.File // the saved state; nil where it is not known
+	known  bool           // whether the state of this mark differs from it
+	judged Mark
+	differ bool
 }
 
 // Mark names one state of a draft; no two states share one.
@@ -34,7 +38,7 @@ type step struct {
 }
 
 // New is a draft of f, unmodified.
-func New(f scenario.File) *Draft { return &Draft{file: f} }
+func New(f scenario.File) *Draft { return &Draft{file: f, onDisk: &f} }
 
 // File is the state now. It must not be changed.
 func (d *Draft) File() scenario.File { return d.file }
@@ -50,7 +54,7 @@ func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
 	after := []scenario.Scenario{s}
 	if last := d.growing(field, index); last != nil {
 		d.splice(index, 1, after)
-		if reflect.DeepEqual(last.before, after) { // typed back to where it began
+		if scenario.Same(last.before[0], s) { // typed back to where it began
 			d.steps = d.steps[:d.at-1]
 			d.at--
 			d.open = false
@@ -59,7 +63,7 @@ func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
 		last.after, last.mark = after, d.newMark()
 		return
 	}
-	if reflect.DeepEqual(d.file.Scenarios[index], s) {
+	if scenario.Same(d.file.Scenarios[index], s) {
 		return
 	}
 	d.push(step{name: name, field: field, index: index, before: []scenario.Scenario{d.file.Scenarios[index]}, after: after})
@@ -135,8 +139,18 @@ func (d *Draft) RedoName() string {
 	return d.steps[d.at].name
 }
 
-// Modified says whether the state now differs from the saved one.
-func (d *Draft) Modified() bool { return d.Mark() != d.saved }
+// Modified says whether the state now differs from the saved one. Typed back to what it
+// was, in however many steps, it does not.
+func (d *Draft) Modified() bool {
+	now := d.Mark()
+	if now == d.saved || d.onDisk == nil {
+		return now != d.saved
+	}
+	if !d.known || now != d.judged {
+		d.known, d.judged, d.differ = true, now, !scenario.SameFile(d.file, *d.onDisk)
+	}
+	return d.differ
+}
 
 // Mark names the state now.
 func (d *Draft) Mark() Mark {
@@ -148,16 +162,20 @@ func (d *Draft) Mark() Mark {
 
 // Saved says that the state of that mark is the one on disk.
 func (d *Draft) Saved(m Mark) {
-	d.saved = m
-	d.open = false
+	d.saved, d.open = m, false
+	d.onDisk, d.known = nil, false
+	if m == d.Mark() {
+		file := d.file
+		d.onDisk = &file
+	}
 }
 
 // Unsaved says that no state is the one on disk.
-func (d *Draft) Unsaved() { d.saved = d.newMark() }
+func (d *Draft) Unsaved() { d.saved, d.onDisk = d.newMark(), nil }
 
 // growing is the last step when it is still open and about this field.
 func (d *Draft) growing(field string, index int) *step {
-	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || !d.Modified() {
+	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || d.Mark() == d.saved {
 		return nil
 	}
 	last := &d.steps[d.at-1]

@@ -5,6 +5,7 @@ import (
 	"reflect"
 	"testing"
 
+	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 
 	"reelworth/internal/scenario"
@@ -142,4 +143,41 @@ func TestUndoIsExact(t *testing.T) {
 			t.Fatalf("redone to %s", names(d))
 		}
 	})
+}
+
+func TestTypedBackIsNoChange(t *testing.T) {
+	priced := func(price string) scenario.Scenario {
+		s := scenario.Demo().Scenarios[0].Clone()
+		if price != "" {
+			s.Offers[0].OnHand = decimal.RequireFromString(price)
+		}
+		return s
+	}
+	d := New(scenario.File{Scenarios: []scenario.Scenario{priced("")}})
+	d.Change("on hand", "offer[1].on_hand", 0, priced("0"))
+	if d.Modified() || d.UndoName() != "" {
+		t.Error("a zero that was typed is a change")
+	}
+	d.Change("on hand", "offer[1].on_hand", 0, priced("5"))
+	d.Seal()
+	if !d.Modified() {
+		t.Error("5 is no change")
+	}
+	d.Change("on hand", "offer[1].on_hand", 0, priced("0"))
+	if d.Modified() || d.UndoName() == "" {
+		t.Error("0, 5, 0 is a change, or cannot be undone")
+	}
+	d.Saved(d.Mark())
+	d.Undo()
+	if !d.Modified() {
+		t.Error("5 again, but not modified")
+	}
+	d.Undo()
+	if d.Modified() {
+		t.Error("all undone, but modified")
+	}
+	d.Unsaved()
+	if !d.Modified() {
+		t.Error("nothing is on disk, but not modified")
+	}
 }

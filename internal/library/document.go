@@ -31,6 +31,7 @@ type Document struct {
 	text   []byte // as it was read or last saved
 	unread bool   // no scenario of it could be read
 	forced bool   // it may be replaced though it is protected
+	kept   string // the file of which the state before this session is kept apart
 	stamp  stamp
 	disk   disk
 }

@@ -19,6 +19,8 @@ type Options struct {
 	// Force replaces a file that is read-only, or another user's. It is said once for
 	// each document: its next saves are forced too.
 	Force bool
+	// Backups keeps apart what the first save of a session replaces; nil keeps only the .bak.
+	Backups *Backups
 }
 
 // Save writes a file over the document's own and makes it the document's content.
@@ -77,7 +79,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 	}
 	parted := parts(target)
 	if now.there && !bytes.Equal(old, data) {
-		if err := d.backUp(path, target, old, now); err != nil {
+		if err := d.backUp(path, target, old, now, o.Backups); err != nil {
 			return err
 		}
 	}

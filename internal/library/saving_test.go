@@ -73,8 +73,10 @@ func TestOfSavesAtOneInstantNoneIsLost(t *testing.T) {
 	if want := fmt.Sprint((programs + goroutines) * savesEach); f.Scenarios[0].Name != want {
 		t.Errorf("%s saves are in the file, %s were made", f.Scenarios[0].Name, want)
 	}
-	if got := names(t, d); got != "year.toml year.toml.bak" {
-		t.Error("left behind:", got)
+	for _, name := range strings.Fields(names(t, d)) { // without a state folder programs do not know each other's .bak
+		if name != "year.toml" && !strings.HasPrefix(name, "year.toml.bak") {
+			t.Error("left behind:", name)
+		}
 	}
 }
 

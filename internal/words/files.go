@@ -91,6 +91,9 @@ const (
 // NoScenarioIn says that a file is sound but empty.
 func NoScenarioIn(path string) string { return path + " holds no scenario." }
 
+// FileOfSeveral is the name proposed for a file of several scenarios.
+const FileOfSeveral = "Scenarios"
+
 // NoFileYet is the name of work that is in no file.
 const NoFileYet = "not in a file yet"
 

@@ -34,6 +34,7 @@ func (c *Column) Edit(f *Field, text string) {
 	if err == nil {
 		next.Settle(f.Key)
 		next.SettleAll()
+		scenario.Follow(&before, &next)
 	}
 	q := whichNumber(f, err, t.behind)
 	if q == nil && err == nil && f.instead != nil {

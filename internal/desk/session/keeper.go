@@ -1,6 +1,7 @@
 package session
 
 import (
+	"strings"
 	"time"
 
 	"reelworth/internal/desk/jobs"
@@ -19,7 +20,6 @@ const (
 // Teller hears what the keeper has to say.
 type Teller interface {
 	Warn(text string)         // stays true until the next; "" ends it
-	Announce(text string)     // once
 	Report(title, why string) // something failed
 }
 
@@ -37,9 +37,10 @@ type Keeper struct {
 	recovery *library.Recovery
 	claim    *library.Claim
 	mark     draft.Mark // of what is written down, where isKept
+	unkept   string     // why what is unsaved is not kept, "" while it is
+	aside    string     // who else works on the file
 	isKept   bool
 	due      bool // keeping is on its way
-	told     string
 }
 
 // NewKeeper keeps the work there is at any time; saving says whether its file is being written.
@@ -56,7 +57,8 @@ func (k *Keeper) Begin(dir string) bool {
 	k.dir = dir
 	r, err := library.NewRecovery(dir)
 	if err != nil {
-		k.teller.Warn(words.NoRecovery(err))
+		k.unkept = words.NoRecovery(err)
+		k.warn()
 		return false
 	}
 	k.recovery = r
@@ -67,7 +69,15 @@ func (k *Keeper) Begin(dir string) bool {
 // Keep writes unsaved work down soon.
 func (k *Keeper) Keep() {
 	d := k.work().Draft
-	if k.recovery == nil || k.due || !d.Modified() || k.isKept && d.Mark() == k.mark {
+	switch {
+	case k.recovery == nil || k.due:
+		return
+	case !d.Modified():
+		if k.isKept { // it was taken back
+			k.Drop()
+		}
+		return
+	case k.isKept && d.Mark() == k.mark:
 		return
 	}
 	k.due = true
@@ -87,12 +97,30 @@ func (k *Keeper) KeepNow() {
 	k.inOrder.Do(func() func() {
 		err := r.Keep(doc, file, at)
 		return func() {
-			if err != nil {
-				k.teller.Announce(words.NotKept(err))
-			}
-			k.Keep() // what was typed meanwhile
+			k.kept(mark, err)
+			k.Keep() // what was typed meanwhile, or what could not be kept, once more
 		}
 	})
+}
+
+// kept says what came of writing a state down.
+func (k *Keeper) kept(mark draft.Mark, err error) {
+	was := k.unkept
+	k.unkept = ""
+	if err != nil {
+		k.unkept = words.NotKept(err)
+		if k.mark == mark {
+			k.isKept = false
+		}
+	}
+	if k.unkept != was {
+		k.warn()
+	}
+}
+
+// warn says what endangers the work.
+func (k *Keeper) warn() {
+	k.teller.Warn(strings.TrimSpace(k.unkept + " " + k.aside))
 }
 
 // Forget says that what is written down is of other work.
@@ -102,6 +130,10 @@ func (k *Keeper) Forget() { k.isKept = false }
 func (k *Keeper) Drop() {
 	k.Forget()
 	if r := k.recovery; r != nil {
+		if k.unkept != "" {
+			k.unkept = ""
+			k.warn()
+		}
 		k.inOrder.Do(func() func() {
 			err := r.Drop()
 			return func() {
@@ -161,7 +193,8 @@ func (k *Keeper) ClaimFile(path string) {
 		k.claim.Release()
 	}
 	k.claim, _ = library.NewClaim(k.dir, path, k.now()) // without a claim nobody is noticed, and nothing is lost
-	k.told = ""
+	k.aside = ""
+	k.warn()
 	k.Look()
 }
 
@@ -192,9 +225,9 @@ func (k *Keeper) Look() {
 			if k.saving() || doc != k.work().Doc {
 				return // it looked at what is no more
 			}
-			if text != k.told {
-				k.told = text
-				k.teller.Warn(text)
+			if text != k.aside {
+				k.aside = text
+				k.warn()
 			}
 		}
 	})

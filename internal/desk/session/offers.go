@@ -10,9 +10,11 @@ import (
 
 // Alter makes a change that is a step of its own.
 func (s *Session) Alter(name string, do func(*scenario.Scenario)) {
-	next := s.Current().Clone()
+	before := s.Current()
+	next := before.Clone()
 	do(&next)
 	next.SettleAll()
+	scenario.Follow(&before, &next)
 	s.Change(name, "", next)
 	clear(s.Withheld) // keys may name other offers now
 	s.Reshape()

@@ -5,7 +5,10 @@ package main
 import (
 	"fmt"
 	"os"
+	"os/signal"
+	"path/filepath"
 	"runtime/debug"
+	"syscall"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -16,6 +19,7 @@ import (
 	"reelworth/internal/library"
 	"reelworth/internal/money"
 	"reelworth/internal/version"
+	"reelworth/internal/words"
 )
 
 func main() {
@@ -24,27 +28,60 @@ func main() {
 		return
 	}
 	debug.SetMemoryLimit(softLimit)
+	state, note := places()
 	a := app.NewWithID("org.reelworth.desk")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
-	d := newDesk(a)
+	d := desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state, Note: note})
+	go endOn(hangUps(), a)
 	if len(os.Args) > 1 {
 		d.Open(os.Args[1])
 	} else {
 		d.OpenLast()
 	}
 	d.Window().ShowAndRun()
+	d.Ended() // a signal ends the loop without closing the window
+}
+
+// endOn ends the program when the session or the terminal it was started from is closed.
+// The toolkit itself does so on SIGTERM.
+func endOn(hungUp <-chan os.Signal, a fyne.App) {
+	<-hungUp
+	fyne.Do(a.Quit)
+}
+
+// hangUps tells of SIGHUP, unless the program was told to ignore it.
+func hangUps() <-chan os.Signal {
+	c := make(chan os.Signal, 1)
+	if !signal.Ignored(syscall.SIGHUP) {
+		signal.Notify(c, syscall.SIGHUP)
+	}
+	return c
 }
 
 // softLimit is the memory, in bytes, above which what is not needed is collected sooner. The
 // window needs a quarter of it; the largest scenario on the largest screen comes near.
 const softLimit = 512 << 20
 
-func newDesk(a fyne.App) *desk.Desk {
+// places are where unsaved work is kept, and what a person must know of that. Without a
+// home both that and the settings have a folder for temporary files: the toolkit would make
+// its own in the current directory.
+func places() (state, note string) {
 	state, err := library.StateFolder()
 	if err != nil {
-		state = "" // without a home there is no place to keep unsaved work
+		if state, err = library.TemporaryState(); err != nil {
+			note = words.NoRecovery(err)
+		} else {
+			note = words.KeptForNow(state)
+		}
 	}
-	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state})
+	if _, err := os.UserConfigDir(); err != nil {
+		settings := filepath.Join(state, "settings")
+		if state == "" {
+			settings, _ = os.MkdirTemp("", "reelworth-settings-")
+		}
+		os.Setenv("XDG_CONFIG_HOME", settings)
+	}
+	return state, note
 }
 
 // numbers is how the user writes numbers, by the system's settings.

@@ -22,6 +22,16 @@ func (c commands) add(label string, key fyne.KeyName, mod fyne.KeyModifier, do f
 	return item(label, key, mod, c.d.guarded(do))
 }
 
+// work is a command about what is open, which does nothing while that is out of sight
+// behind a list of faults.
+func (c commands) work(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne.MenuItem {
+	return item(label, key, mod, func() {
+		if c.d.faults == nil {
+			c.d.guarded(do)()
+		}
+	})
+}
+
 // change is a command that changes the session.
 func (c commands) change(label string, key fyne.KeyName, mod fyne.KeyModifier, do func(*session.Session)) *fyne.MenuItem {
 	return c.add(label, key, mod, func() { c.d.change(do) })
@@ -37,20 +47,20 @@ func (c commands) file() *fyne.Menu {
 	return fyne.NewMenu(words.MenuFile,
 		c.add(words.MenuOpen, fyne.KeyO, ctrl, d.files.askOpen),
 		recent,
-		c.add(words.MenuSave, fyne.KeyS, ctrl, func() { d.files.save(nil) }),
-		c.add(words.MenuSaveAs, fyne.KeyS, ctrlShift, func() { d.files.askSaveAs(nil) }),
+		c.work(words.MenuSave, fyne.KeyS, ctrl, func() { d.files.save(nil) }),
+		c.work(words.MenuSaveAs, fyne.KeyS, ctrlShift, func() { d.files.askSaveAs(nil) }),
 		fyne.NewMenuItemSeparator(),
 		c.add(words.MenuOpenRates, "", 0, func() { c.rates(asPages{d}.OpenRates) }),
 		c.add(words.MenuFetchRates, "", 0, func() { c.rates(asPages{d}.FetchRates) }),
 		fyne.NewMenuItemSeparator(),
-		c.add(words.MenuExportCost, fyne.KeyE, ctrl, export(answer.Cost)),
-		c.add(words.MenuExportSpend, fyne.KeyE, ctrlShift, export(answer.Spend)),
-		c.add(words.MenuExportFlip, "", 0, export(answer.Flip)),
-		c.add(words.MenuExportSwings, "", 0, export(answer.Swings)),
-		c.add(words.MenuExportVolumes, "", 0, export(answer.Volumes)),
-		c.add(words.MenuExportSizes, "", 0, export(answer.Sizes)),
-		c.add(words.MenuExportCuts, "", 0, export(answer.Cuts)),
-		c.add(words.MenuExportPast, "", 0, export(answer.Days)),
+		c.work(words.MenuExportCost, fyne.KeyE, ctrl, export(answer.Cost)),
+		c.work(words.MenuExportSpend, fyne.KeyE, ctrlShift, export(answer.Spend)),
+		c.work(words.MenuExportFlip, "", 0, export(answer.Flip)),
+		c.work(words.MenuExportSwings, "", 0, export(answer.Swings)),
+		c.work(words.MenuExportVolumes, "", 0, export(answer.Volumes)),
+		c.work(words.MenuExportSizes, "", 0, export(answer.Sizes)),
+		c.work(words.MenuExportCuts, "", 0, export(answer.Cuts)),
+		c.work(words.MenuExportPast, "", 0, export(answer.Days)),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)

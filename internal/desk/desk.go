@@ -36,6 +36,8 @@ type Options struct {
 	Bank market.Bank
 	// State is the folder for unsaved work; "" keeps none.
 	State string
+	// Note is what a person must know of that folder, "" for nothing.
+	Note string
 }
 
 // Desk is one window: what is open, the three columns that show it, and who does what.
@@ -95,6 +97,11 @@ func New(o Options) *Desk {
 	d.win.SetOnDropped(d.dropped)
 	d.win.Canvas().SetOnTypedKey(d.typed)
 	d.setMenu()
+	for _, note := range []string{o.Note, d.settings.odd()} {
+		if note != "" {
+			d.keeper.Note(note)
+		}
+	}
 	(&recovery{d.dialogs, d.keeper, d.files, d.take}).begin(o.State)
 	o.App.Settings().AddListener(func(fyne.Settings) { o.Post(d.repaint) })
 	return d
@@ -109,6 +116,9 @@ func (d *Desk) Open(path string) { d.files.open(path) }
 
 // OpenLast opens the file that was open last, if it is still there.
 func (d *Desk) OpenLast() { d.files.openLast() }
+
+// Ended keeps unsaved work when the program is ended from outside, as by a signal.
+func (d *Desk) Ended() { d.keeper.Last() }
 
 // Session is what is open.
 func (d *Desk) Session() *session.Session { return d.session }

@@ -41,6 +41,8 @@ type files struct {
 	home     string // the folder that file questions start in; "" is the user's own
 	saving   bool   // a file is being written
 	backups  *library.Backups
+	asked    int    // how often something was to be opened
+	unshown  string // the file that was opened and is not on the screen yet, "" for none
 }
 
 // folder is where file questions begin.
@@ -84,9 +86,14 @@ func (f *files) askOpen() {
 // wrong with it.
 func (f *files) open(path string) {
 	s, mark := f.win.Session(), f.win.Session().Draft.Mark()
+	f.asked++
+	mine := f.asked
 	f.work.Do(func() func() {
 		doc, err := library.Open(path)
 		return func() {
+			if mine != f.asked {
+				return // something else is wanted by now
+			}
 			if f.win.Session() != s || f.win.Session().Draft.Mark() != mark { // something was typed meanwhile
 				f.leaving(func() { f.opened(doc, err) })
 				return
@@ -108,7 +115,7 @@ func (f *files) opened(doc *library.Document, err error) {
 		s := session.New(doc.File)
 		s.Doc = doc
 		s.SwitchTo(f.settings.place(doc.Path))
-		f.remember(doc.Path)
+		f.unshown = doc.Path
 		f.keeper.Drop()
 		f.win.Take(s)
 		f.keeper.ClaimFile(doc.Path)
@@ -138,6 +145,15 @@ func notices(doc *library.Document) string {
 		text += n.Path + ": " + words.Notice(n) + ". "
 	}
 	return text
+}
+
+// shown remembers the file that was opened, once it is on the screen: one that could not be
+// shown is not opened again at the next start.
+func (f *files) shown() {
+	if f.unshown != "" {
+		f.remember(f.unshown)
+		f.unshown = ""
+	}
 }
 
 // remember puts a file first among the recent ones.

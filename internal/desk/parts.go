@@ -187,6 +187,7 @@ func (w onScreen) escape(e *fyne.KeyEvent) {
 }
 
 func (w onScreen) settle(a *answer.Answer) {
+	w.d.files.shown()
 	w.d.answer.Say(a.Comparison)
 	w.d.status()
 }

@@ -54,6 +54,7 @@ func (r *recovery) takeUp(l library.Leftover) {
 		s.Doc = doc
 	}
 	s.Draft.Unsaved()
+	r.files.asked++ // what is being opened does not take its place
 	r.take(s)
 	r.keeper.Adopt(l, s)
 	if doc.Path != "" {

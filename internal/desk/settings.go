@@ -27,41 +27,82 @@ const (
 const mostRecent = 8
 
 // textSizes are the sizes to choose from, as multiples of the drawn one.
-var textSizes = []struct {
-	label  string
-	factor float32
-}{{words.TextAsDrawn, 1}, {words.TextLarger, 1.15}, {words.TextLargest, 1.3}}
+var textSizes = []textItem{{words.TextAsDrawn, 1}, {words.TextLarger, 1.15}, {words.TextLargest, 1.3}}
 
 // themes are the themes to choose from.
-var themes = []struct {
+var themes = []themeItem{{kit.FollowSystem, words.ThemeSystem}, {kit.AlwaysPaper, words.ThemePaper}, {kit.AlwaysSafelight, words.ThemeSafelight}}
+
+type textItem struct {
+	label  string
+	factor float32
+}
+
+type themeItem struct {
 	choice kit.ThemeChoice
 	label  string
-}{{kit.FollowSystem, words.ThemeSystem}, {kit.AlwaysPaper, words.ThemePaper}, {kit.AlwaysSafelight, words.ThemeSafelight}}
+}
 
 // settings are what is remembered between starts.
 type settings struct {
-	app    fyne.App
-	locale money.Locale // how the user writes numbers
+	app     fyne.App
+	locale  money.Locale // how the user writes numbers
+	leftOut []string     // what of it made no sense
 }
 
 // restore brings back what was remembered; numbers are written as the system does unless
-// something else was chosen.
+// something else was chosen. What makes no sense is left out.
 func restore(app fyne.App, system money.Locale) *settings {
 	s := &settings{app: app, locale: system}
 	p := app.Preferences()
-	kit.Look.Choice = kit.ThemeChoice(p.StringWithFallback(keepTheme, string(kit.FollowSystem)))
-	kit.SetTextSize(float32(p.FloatWithFallback(keepText, 1)))
+	kit.Look.Choice = kit.FollowSystem
+	choice := kit.ThemeChoice(p.StringWithFallback(keepTheme, string(kit.FollowSystem)))
+	if slices.ContainsFunc(themes, func(t themeItem) bool { return t.choice == choice }) {
+		kit.Look.Choice = choice
+	} else {
+		s.leaveOut(keepTheme, words.PreferredTheme)
+	}
+	factor := float32(p.FloatWithFallback(keepText, 1))
+	if !slices.ContainsFunc(textSizes, func(t textItem) bool { return t.factor == factor }) {
+		s.leaveOut(keepText, words.PreferredText)
+		factor = 1
+	}
+	kit.SetTextSize(factor)
 	if l := money.Locale(p.String(keepNumbers)); slices.Contains(money.Locales(), l) {
 		s.locale = l
+	} else if l != "" {
+		s.leaveOut(keepNumbers, words.PreferredNumbers)
 	}
 	app.Settings().SetTheme(kit.Look)
 	return s
 }
 
+// leaveOut forgets a preference that makes no sense.
+func (s *settings) leaveOut(key, called string) {
+	s.app.Preferences().RemoveValue(key)
+	s.leftOut = append(s.leftOut, called)
+}
+
+// odd says what was left out, "" for nothing.
+func (s *settings) odd() string {
+	if len(s.leftOut) == 0 {
+		return ""
+	}
+	return words.PreferencesLeftOut(s.leftOut)
+}
+
+// Bounds of what a window's size can have been, in the toolkit's units: the widest screens
+// have some 8,000 pixels.
+const leastSide, mostSide = 100, 10000
+
 // size is the window's size when it was closed last.
 func (s *settings) size() fyne.Size {
 	p := s.app.Preferences()
 	w, h := p.FloatWithFallback(keepWidth, 1280), p.FloatWithFallback(keepHeight, 800)
+	if !(w >= leastSide && w <= mostSide && h >= leastSide && h <= mostSide) { // nor what is no number
+		w, h = 1280, 800
+		s.app.Preferences().RemoveValue(keepHeight)
+		s.leaveOut(keepWidth, words.PreferredSize)
+	}
 	return fyne.NewSize(float32(max(w, 800)), float32(max(h, 500)))
 }
 
@@ -97,20 +138,19 @@ func numbersSample(l money.Locale) string {
 
 // recent are the files opened or saved last, the newest first.
 func (s *settings) recent() []string {
-	var list []string
-	for _, p := range strings.Split(s.app.Preferences().String(keepRecent), "\n") {
-		if p != "" {
-			list = append(list, p)
-		}
+	p := s.app.Preferences()
+	list := p.StringList(keepRecent)
+	if len(list) == 0 { // as they were kept before: a path cannot hold a line's end there
+		list = strings.Split(p.String(keepRecent), "\n")
 	}
-	return list
+	return slices.DeleteFunc(slices.Clone(list), func(path string) bool { return path == "" })
 }
 
 // keepFile puts a file first among the recent ones.
 func (s *settings) keepFile(path string) {
 	list := slices.DeleteFunc(s.recent(), func(p string) bool { return p == path })
 	list = append([]string{path}, list...)
-	s.app.Preferences().SetString(keepRecent, strings.Join(list[:min(len(list), mostRecent)], "\n"))
+	s.app.Preferences().SetStringList(keepRecent, list[:min(len(list), mostRecent)])
 }
 
 // place is the scenario of a file that was looked at last.

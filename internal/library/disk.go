@@ -93,7 +93,7 @@ func replace(on disk, path string, data []byte, as guise, ready func() error) (i
 	if err != nil {
 		return nil, err
 	}
-	sweep(path)
+	sweep(path, time.Now())
 	// The file is whole in its place; a folder that cannot be synced is no failure.
 	_ = on.syncFolder(filepath.Dir(path))
 	return info, nil
@@ -142,7 +142,7 @@ func cutName(name string, most int) string {
 
 // sweep removes what a save that was killed has left beside path: after a minute
 // nobody writes it any more.
-func sweep(path string) {
+func sweep(path string, now time.Time) {
 	entries, err := os.ReadDir(filepath.Dir(path))
 	if err != nil {
 		return
@@ -153,7 +153,7 @@ func sweep(path string) {
 		if middle, isTemp := strings.CutSuffix(middle, tempEnd); !ok || !isTemp || len(middle) != 8 {
 			continue
 		}
-		if info, err := e.Info(); err == nil && time.Since(info.ModTime()) > time.Minute {
+		if info, err := e.Info(); err == nil && now.Sub(info.ModTime()) > time.Minute {
 			os.Remove(filepath.Join(filepath.Dir(path), e.Name()))
 		}
 	}

@@ -59,7 +59,8 @@ const (
 	Damaged          Cause = "damaged" // a recovery file
 	ChangedMeanwhile Cause = "changed-meanwhile"
 	NoHome           Cause = "no-home"
-	Closed           Cause = "closed" // the window that keeps its work
+	NotPrivate       Cause = "not-private" // a folder for temporary work: another's, a link, or open to others
+	Closed           Cause = "closed"      // the window that keeps its work
 )
 
 // Damage is one thing that is wrong with a recovery file: a note is missing or, with its

@@ -51,6 +51,27 @@ func stateFolder(system, home string, env func(string) string) (string, error) {
 	return folder, nil
 }
 
+// TemporaryState is the state folder of a user without a home: in the system's folder for
+// temporary files, one of this user's own, which is made. Errors are *Problem: NotPrivate
+// where what is there is somebody else's, a link, or open to others.
+func TemporaryState() (string, error) { return temporaryState(os.TempDir(), os.Getuid()) }
+
+func temporaryState(in string, user int) (string, error) {
+	dir := filepath.Join(in, fmt.Sprintf("reelworth-%d", user))
+	if err := os.Mkdir(dir, 0o700); err != nil && !errors.Is(err, fs.ErrExist) {
+		return "", problem(Keeping, dir, err)
+	}
+	info, err := os.Lstat(dir)
+	if err != nil {
+		return "", problem(Keeping, dir, err)
+	}
+	isOpen := runtime.GOOS != "windows" && info.Mode().Perm()&0o077 != 0
+	if !info.IsDir() || ownedByOther(info) || isOpen {
+		return "", &Problem{Cause: NotPrivate, Doing: Keeping, Path: dir}
+	}
+	return dir, nil
+}
+
 // makeStateFolder makes a folder that only its user may read: work in it may be
 // private.
 func makeStateFolder(dir string) error { return os.MkdirAll(dir, 0o700) }

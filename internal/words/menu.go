@@ -2,6 +2,7 @@ package words
 
 import (
 	"path/filepath"
+	"strings"
 
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
@@ -101,7 +102,22 @@ func named(verb, step string) string {
 }
 
 // RecentFile is a file in the list of those opened last.
-func RecentFile(path string) string { return filepath.Base(path) + "  –  " + filepath.Dir(path) }
+func RecentFile(path string) string {
+	return strings.Join(strings.Fields(filepath.Base(path)), " ") + "  –  " + strings.Join(strings.Fields(filepath.Dir(path)), " ")
+}
+
+// What is remembered between starts.
+const (
+	PreferredTheme   = "theme"
+	PreferredText    = "size of the text"
+	PreferredNumbers = "form of numbers"
+	PreferredSize    = "size of the window"
+)
+
+// PreferencesLeftOut says that what was remembered made no sense.
+func PreferencesLeftOut(names []string) string {
+	return "What was remembered made no sense and was left out: " + listed(names, "and") + "."
+}
 
 // NumbersSample shows a way of writing numbers by a number in it.
 func NumbersSample(l money.Locale) string {

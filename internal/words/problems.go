@@ -117,7 +117,9 @@ var problems = map[library.Cause]func(p *library.Problem) (wrong, remedy string)
 	},
 	library.ChangedMeanwhile: causeSaid("the recovery file was changed after it was read, so it was not removed", "look at it once more"),
 	library.NoHome:           causeSaid("this user has no home folder", "set HOME, and start again"),
-	library.Closed:           causeSaid("the window was closed", ""),
+	library.NotPrivate: causeSaid("this folder is somebody else's, a link, or open to others, so nothing is written there",
+		"set HOME to a folder of your own, and start again"),
+	library.Closed: causeSaid("the window was closed", ""),
 }
 
 func causeSaid(wrong, remedy string) func(*library.Problem) (string, string) {

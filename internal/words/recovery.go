@@ -22,6 +22,11 @@ func NoRecovery(err error) string { return "Unsaved work would not outlive a cra
 // NotKept says that what is unsaved now is not kept.
 func NotKept(err error) string { return "Unsaved work is not kept: " + Failure(err) }
 
+// KeptForNow says where unsaved work is kept for want of a home folder.
+func KeptForNow(dir string) string {
+	return "Without a home folder unsaved work is kept in " + dir + ", which a restart of the computer may empty: save often."
+}
+
 // The question what to do with work that was found.
 const (
 	WorkFound  = "Unsaved work was found"

@@ -37,6 +37,7 @@ type Keeper struct {
 	recovery *library.Recovery
 	claim    *library.Claim
 	mark     draft.Mark // of what is written down, where isKept
+	note     string     // what stays true while the window is open
 	unkept   string     // why what is unsaved is not kept, "" while it is
 	aside    string     // who else works on the file
 	isKept   bool
@@ -120,7 +121,20 @@ func (k *Keeper) kept(mark draft.Mark, err error) {
 
 // warn says what endangers the work.
 func (k *Keeper) warn() {
-	k.teller.Warn(strings.TrimSpace(k.unkept + " " + k.aside))
+	k.teller.Warn(strings.Join(strings.Fields(k.note+" "+k.unkept+" "+k.aside), " "))
+}
+
+// Note says something that stays true while the window is open.
+func (k *Keeper) Note(text string) {
+	k.note = strings.TrimSpace(k.note + " " + text)
+	k.warn()
+}
+
+// Last keeps what is unsaved before it returns, when the program is ended from outside.
+func (k *Keeper) Last() {
+	if s := k.work(); k.recovery != nil && s.Draft.Modified() {
+		_ = k.recovery.Keep(s.Doc, s.Draft.File(), k.now()) // nobody is left to be told
+	}
 }
 
 // Forget says that what is written down is of other work.

@@ -32,11 +32,6 @@ func (s *OrderSize) SavingOver(other *OrderSize) exact.Fraction {
 	return other.TotalPerRoll.Sub(s.TotalPerRoll)
 }
 
-// SavingOver is how much less a roll costs cut to this size than to another.
-func (s *CutSize) SavingOver(other *CutSize) exact.Fraction {
-	return other.TotalPerRoll.Sub(s.TotalPerRoll)
-}
-
 // PriceInAYear is what one unit will cost in twelve months, in the seller's currency and
 // unrounded.
 func PriceInAYear(o *scenario.Offer) exact.Fraction {

@@ -143,10 +143,12 @@ var headlineReaders = []reader{
 		reel, _ := w.pair()
 		w.over(said[1], reel)
 	}),
-	reads(`All counted, `+some+` costs (`+amt+` (?:more|less)|the same) `+when+`; in cash, (.+)\.`, func(w *witness, said []string) {
-		reel, _ := w.pair()
-		w.moreOrLess(said[2], reel.Against.Saving)
-		w.moreOrLess(strings.TrimSuffix(said[4], "."), reel.Against.SavingCash)
+	reads(`All counted, `+some+` costs (`+amt+` (?:more|less) than|the same as) (.+) `+when+`; in cash, (.+)\.`, func(w *witness, said []string) {
+		reel, boxed := w.pair()
+		w.is(said[1], reel.Name)
+		w.is(said[4], boxed.Name)
+		w.moreOrLess(strings.NewReplacer(" than", "", " as", "").Replace(said[2]), reel.Against.Saving)
+		w.moreOrLess(said[5], reel.Against.SavingCash)
 	}),
 	reads(`All counted, `+some+` costs (`+amt+` (?:more|less) than|the same as) ([^:]+)(?:: (.+))?\.`, func(w *witness, said []string) {
 		reel, boxed := w.pair()

@@ -22,7 +22,7 @@ import (
 func TestWhatIsClaimedHolds(t *testing.T) {
 	many := 500
 	if testing.Short() {
-		many = 60
+		many = 25
 	}
 	asked := map[string]int{}
 	for seed := range many {

@@ -53,7 +53,7 @@ func (k Cutting) Title() string {
 		return fmt.Sprintf("%s of %d cost least: %s", k.rollsAmong(), best.Exposures, k.cost(best))
 	case k.IsOwn(best):
 		return fmt.Sprintf("%s of %d, as today, cost least: %s", k.rollsAmong(), best.Exposures, k.cost(best))
-	case best.SavingOver(own).Round(k.places()).IsZero():
+	case k.Roll(best) == k.Roll(own): // to the last digit said
 		return fmt.Sprintf("Rolls of %d and of %d, as today, cost about the same: %s", best.Exposures, own.Exposures, k.cost(best))
 	}
 	return fmt.Sprintf("%s of %d cost least: %s, of %d as today %s", k.rollsAmong(), best.Exposures, k.amount(best.TotalPerRoll), own.Exposures, k.Roll(own))

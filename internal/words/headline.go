@@ -100,8 +100,7 @@ func (p pair) either() Headline {
 	return Headline{
 		Text:   fmt.Sprintf("About the same: %s either way. Decide by effort and taste.", cost),
 		Strong: cost,
-		Under: sentence(fmt.Sprintf("All counted, %s costs %s %s; in cash, %s",
-			p.called(p.reel), p.difference(p.held.Saving), period(p.s.Months), p.difference(p.held.SavingCash))),
+		Under:  sentence(fmt.Sprintf("%s %s; in cash, %s", p.counted(), period(p.s.Months), p.difference(p.held.SavingCash))),
 	}
 }
 
@@ -220,14 +219,19 @@ func (p pair) inCash() string {
 // allCounted is the saving with what is left over, who saves it against whom, and where it
 // comes from.
 func (p pair) allCounted() string {
-	text := fmt.Sprintf("All counted, %s costs %s than %s", p.called(p.reel), p.difference(p.held.Saving), p.called(p.boxed))
-	if p.held.Saving.IsZero() {
-		text = fmt.Sprintf("All counted, %s costs the same as %s", p.called(p.reel), p.called(p.boxed))
-	}
+	text := p.counted()
 	if parts := p.parts(); parts != "" {
 		text += ": " + parts
 	}
 	return sentence(text)
+}
+
+// counted says what the reel costs against the boxed film, with what is left over.
+func (p pair) counted() string {
+	if p.held.Saving.IsZero() {
+		return fmt.Sprintf("All counted, %s costs the same as %s", p.called(p.reel), p.called(p.boxed))
+	}
+	return fmt.Sprintf("All counted, %s costs %s than %s", p.called(p.reel), p.difference(p.held.Saving), p.called(p.boxed))
 }
 
 // parts says how much of the saving comes from the film and how much from developing.

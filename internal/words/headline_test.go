@@ -124,14 +124,14 @@ func TestHeadline(t *testing.T) {
 			c.Verdict.Pair.Saving, c.Verdict.Pair.SavingCash = num("32"), num("-12.2")
 		},
 			"About the same: EUR 1,062 either way. Decide by effort and taste.", "EUR 1,062",
-			"All counted, the reel costs EUR 32 less this year; in cash, EUR 12 more."},
+			"All counted, the reel costs EUR 32 less than the boxed rolls this year; in cash, EUR 12 more."},
 		{"close to the cent", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictClose
 			c.Scenario.Months = 1
 			c.Verdict.Pair.Saving, c.Verdict.Pair.SavingCash = num("0"), num("0.2")
 		},
 			"About the same: EUR 1,062 either way. Decide by effort and taste.", "EUR 1,062",
-			"All counted, the reel costs the same in 1 month; in cash, EUR 0.20 less."},
+			"All counted, the reel costs the same as the boxed rolls in 1 month; in cash, EUR 0.20 less."},
 
 		{"the reel pays if what is left is shot", func(c *compare.Comparison) {
 			c.Verdict.Kind = compare.VerdictReelIfKept

@@ -68,7 +68,7 @@ func TestMarksOfFlips(t *testing.T) {
 	same(t, "crossing", f.Crossing(compare.Crossings([]compare.Flip{curve.Flip})[0]), "242,90")
 	same(t, "a crossing just above today", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("118.001"), Up: true}), "118,01")
 	same(t, "one just below", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("117.999")}), "117,99")
-	same(t, "one just above nothing", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("0.004")}), "0,004")
+	same(t, "one below what can be paid", f.Crossing(compare.Crossing{Flip: curve.Flip, At: num("0.004")}), "0,00")
 	rolls := curveOf(scenario.InputRollsAYear, "43", compare.Flip{Below: ptr("15")})
 	same(t, "steps", FlippingOf(c, rolls, "en").Crossing(compare.Crossings([]compare.Flip{rolls.Flip})[0]), "15")
 	p := compare.CurvePoint{At: num("150"), Offer: num("900.4"), Other: num("850")}

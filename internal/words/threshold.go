@@ -39,8 +39,8 @@ func (r rivals) stretch(x compare.Crossing) (at exact.Fraction, end *exact.Fract
 		if at = x.At; !at.Equal(x.Today) {
 			at = outward(x.At, places, x.Up)
 		}
-		if at.IsZero() && !x.At.IsZero() {
-			continue // less than nothing cannot be
+		if at.IsZero() && !x.At.IsZero() && (r.currency(x.Input) == "" || x.End != nil) {
+			continue // less than nothing cannot be; less than can be paid is nothing
 		}
 		if x.End == nil {
 			return at, nil

@@ -15,7 +15,7 @@ var raced = []race{
 	{pkg: "./internal/desk/jobs"},
 	{pkg: "./internal/history"},
 	{pkg: "./internal/scenario", only: "SeveralScenarios"},
-	{pkg: "./internal/compare", only: "SideBySide|StoppedSearch"},
+	{pkg: "./internal/compare", only: "SideBySide|StoppedSearch|FlipsWorkedOutByHand"},
 	{pkg: "./internal/figure", only: "SideBySide|Shelf"},
 	{pkg: "./internal/report", only: "Golden|Summary"},
 	{pkg: "./internal/rates", only: "Answer|Asked|Redirects"},

@@ -23,6 +23,7 @@ var aims = map[string]aim{
 	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},
 	"BenchmarkReadReels":                   {time.Second, "500 reels in hand with as long a log as a file holds"},
 	"BenchmarkStandReels":                  {200 * time.Millisecond, "500 reels with 500 loads each"},
+	"BenchmarkIdle":                        {10 * time.Millisecond, "of each second, with the cursor in a field"},
 	"BenchmarkProbe":                       {5 * time.Millisecond, "the longest the interface waits"},
 }
 
@@ -51,7 +52,18 @@ var pairs = []pair{
 	{"four times the pixels", "BenchmarkFigure/spend_at_2×", "BenchmarkFigure/spend_at_1×", 5},
 	{"eight offers for three", "BenchmarkKeystroke/8offers", "BenchmarkKeystroke/3offers", 4},
 	{"eight times the letters", "BenchmarkFit/8000_letters", "BenchmarkFit/1000_letters", 12},
+	{"our first picture for an empty window", "BenchmarkStart/full", "BenchmarkStart/empty", 1.5},
 	{"saving for opening", "BenchmarkWrite1000", "BenchmarkRead1000", 0},
+}
+
+// growths are how much larger something has become within one benchmark, as it tells by a
+// unit of its own, and the most it may be.
+var growths = []struct {
+	what, name, unit string
+	most             float64
+}{
+	{"memory after 5,000 keys for after 100", "BenchmarkTyping", "×memory", 1.3},
+	{"live heap after 5,000 keys for after 100", "BenchmarkTyping", "×heap", 1.3},
 }
 
 // calibration is a fixed piece of work in this package's own tests. Every figure

@@ -1,14 +1,15 @@
 package main
 
 import (
+	"errors"
 	"fmt"
-	"io"
 	"os"
+	"os/exec"
 	"regexp"
+	"runtime"
 	"slices"
 	"strconv"
 	"strings"
-	"text/tabwriter"
 )
 
 // figure is one benchmark's result: the median of its runs.
@@ -17,26 +18,50 @@ type figure struct {
 	nanos     float64 // one operation; for a probe, its longest wait
 	bytes     float64 // allocated by one operation
 	allocs    float64 // allocations of one operation
+
+	others map[string]float64 // what else it tells, by its unit
 }
 
-// runBenchmarks runs all benchmarks three times, one after the other, and prints
-// their medians beside the aims. A missed aim is told, not punished: it may be
-// the machine. The exit code is 1 only if a benchmark breaks.
+// runBenchmarks runs all benchmarks three times, one after the other, then those of the
+// real window once, where there can be one, and prints their medians beside the aims. A
+// missed aim is told, not punished: it may be the machine. The exit code is 1 only if a
+// benchmark breaks.
 func runBenchmarks() int {
-	fmt.Println("Running every benchmark three times; this takes a few minutes.")
-	cmd := goHeadless("test", "-tags", headlessTags, "-run", "^$", "-bench", ".", "-benchmem",
-		"-benchtime", "0.3s", "-count", "3", "./...")
-	cmd.Stderr = os.Stderr
-	out, err := cmd.Output()
-	figures := readFigures(string(out))
+	fmt.Println("Running every benchmark three times; this takes some ten minutes.")
+	out, err := benchmark(goHeadless("test", "-tags", headlessTags, "-run", "^$", "-bench", ".", "-benchmem",
+		"-benchtime", "0.3s", "-count", "3", "./..."))
+	if why := whyNoJourney(runtime.GOOS, provide(windowNeeds(), os.Stdout)); why != "" {
+		fmt.Println("Not the real window: " + why + ".")
+	} else {
+		fmt.Println("Then the real window: its start, its rest, and 5,000 keys. The first time its C takes some minutes.")
+		more, failed := benchmark(goWindow("test", "-tags", journeyTags, "-run", "^$", "-bench", ".", "-benchtime", "1x", "-timeout", "30m", "./cmd/reelworth"))
+		out, err = out+more, errors.Join(err, failed)
+	}
+	figures := readFigures(out)
 	writeFigures(os.Stdout, figures)
 	writeSums(os.Stdout, figures)
 	writePairs(os.Stdout, figures)
+	writeGrowths(os.Stdout, figures)
 	if err != nil {
-		fmt.Fprintf(os.Stderr, "\ndev: not every benchmark ran: %v\n%s", err, complaints(string(out)))
+		fmt.Fprintf(os.Stderr, "\ndev: not every benchmark ran: %v\n%s", err, complaints(out))
 		return 1
 	}
 	return 0
+}
+
+// benchmark runs benchmarks and gives what they say.
+func benchmark(cmd *exec.Cmd) (string, error) {
+	cmd.Stderr = os.Stderr
+	out, err := cmd.Output()
+	return string(out), err
+}
+
+// windowNeeds are those of building the window and of driving it on a screen of its own.
+func windowNeeds() []need {
+	if !hasJourney(runtime.GOOS) {
+		return nil
+	}
+	return append(slices.Clone(needsOn(runtime.GOOS)), journeyNeeds...)
 }
 
 // ordinary are the lines of a benchmark run in which nothing went wrong.
@@ -105,6 +130,11 @@ func readFigure(line string) (figure, bool) {
 			f.bytes = value
 		case "allocs/op":
 			f.allocs = value
+		default:
+			if f.others == nil {
+				f.others = map[string]float64{}
+			}
+			f.others[fields[i+1]] = value
 		}
 	}
 	return f, timed
@@ -133,103 +163,4 @@ func named(figures []figure, name string) (figure, bool) {
 		return figure{}, false
 	}
 	return figures[i], true
-}
-
-// writeFigures prints the table of all benchmarks, aims beside.
-func writeFigures(w io.Writer, figures []figure) {
-	fixed, calibrated := named(figures, calibration)
-	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(table, "\npackage\tbenchmark\ttime\t× calibration\tallocated\taim")
-	for _, f := range figures {
-		ratio := "–"
-		if calibrated && fixed.nanos > 0 {
-			ratio = fmt.Sprintf("%.3g", f.nanos/fixed.nanos)
-		}
-		fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s in %.0f\t%s\n", f.pkg, strings.TrimPrefix(f.name, "Benchmark"),
-			spellShort(f.nanos), ratio, spellBytes(f.bytes), f.allocs, verdict(f))
-	}
-	table.Flush()
-}
-
-// verdict says how a figure stands to its aim, "" where it has none.
-func verdict(f figure) string {
-	a, has := aims[f.name]
-	if !has {
-		return ""
-	}
-	return a.judge(f.nanos)
-}
-
-// judge says whether a time in nanoseconds meets the aim.
-func (a aim) judge(nanos float64) string {
-	word := "met"
-	if nanos >= float64(a.below) {
-		word = "MISSED"
-	}
-	return fmt.Sprintf("%s: below %s (%s)", word, spellShort(float64(a.below)), a.why)
-}
-
-// writeSums prints the aims of several benchmarks together, if all are there.
-func writeSums(w io.Writer, figures []figure) {
-	for _, s := range sums {
-		whole, all := 0.0, true
-		for _, name := range s.names {
-			f, ok := named(figures, name)
-			whole, all = whole+f.nanos, all && ok
-		}
-		if all {
-			names := strings.ReplaceAll(strings.Join(s.names, " + "), "Benchmark", "")
-			fmt.Fprintf(w, "\n%s: %s, %s\n", names, spellShort(whole), s.judge(whole))
-		}
-	}
-}
-
-// writePairs prints the ratios within this run whose two figures are there.
-func writePairs(w io.Writer, figures []figure) {
-	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(table, "\nratios within this run\t\t")
-	for _, p := range pairs {
-		over, ok := named(figures, p.over)
-		base, also := named(figures, p.base)
-		if !ok || !also || base.nanos == 0 {
-			continue
-		}
-		ratio := over.nanos / base.nanos
-		fmt.Fprintf(table, "%s ÷ %s\t%.2f\t%s%s\n", strings.TrimPrefix(p.over, "Benchmark"),
-			strings.TrimPrefix(p.base, "Benchmark"), ratio, p.what, limit(ratio, p.most))
-	}
-	table.Flush()
-}
-
-func limit(ratio, most float64) string {
-	switch {
-	case most == 0:
-		return ""
-	case ratio > most:
-		return fmt.Sprintf(", MISSED: at most %g", most)
-	}
-	return fmt.Sprintf(", met: at most %g", most)
-}
-
-// spellShort writes nanoseconds in the unit that fits.
-func spellShort(nanos float64) string {
-	switch {
-	case nanos < 1e3:
-		return fmt.Sprintf("%.3g ns", nanos)
-	case nanos < 1e6:
-		return fmt.Sprintf("%.3g µs", nanos/1e3)
-	case nanos < 1e9:
-		return fmt.Sprintf("%.3g ms", nanos/1e6)
-	}
-	return fmt.Sprintf("%.3g s", nanos/1e9)
-}
-
-func spellBytes(b float64) string {
-	switch {
-	case b < 1e3:
-		return fmt.Sprintf("%.0f B", b)
-	case b < 1e6:
-		return fmt.Sprintf("%.3g kB", b/1e3)
-	}
-	return fmt.Sprintf("%.3g MB", b/1e6)
 }

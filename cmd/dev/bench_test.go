@@ -102,3 +102,13 @@ func lineWith(text, part string) string {
 	}
 	return ""
 }
+
+func TestAGrowthIsToldWithItsLimit(t *testing.T) {
+	var w strings.Builder
+	writeGrowths(&w, readFigures("BenchmarkTyping-2 1 20000000 ns/op 170.5 MB-after-100 1.450 ×heap 1.100 ×memory\n"))
+	for _, want := range []string{"Typing: 1.10, memory after 5,000 keys for after 100, met: at most 1.3", "Typing: 1.45, live heap after 5,000 keys for after 100, MISSED: at most 1.3"} {
+		if !strings.Contains(w.String(), want) {
+			t.Errorf("got %q, want %q in it", w.String(), want)
+		}
+	}
+}

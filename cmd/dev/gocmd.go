@@ -8,9 +8,9 @@ import (
 // The tags everything is built with: one set everywhere, since another set
 // compiles all of the window's C again, for minutes.
 const (
-	windowTags   = "migrated_fynedo,no_animations" // the real window, which needs C
-	headlessTags = "ci,migrated_fynedo"            // the window drawn in memory, without C
-	journeyTags  = windowTags + ",journey"         // the real window, driven from outside
+	windowTags   = "migrated_fynedo,no_animations,no_emoji" // the real window, which needs C
+	headlessTags = "ci,migrated_fynedo"                     // the window drawn in memory, without C
+	journeyTags  = windowTags + ",journey"                  // the real window, driven from outside
 )
 
 // speaking are the tags of a window that screen readers can read, where the toolkit has

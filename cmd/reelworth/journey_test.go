@@ -10,6 +10,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"testing"
 	"time"
@@ -36,6 +37,11 @@ var (
 // TestMain starts a screen and a window manager, and gives the main goroutine to the
 // toolkit, which must have it.
 func TestMain(m *testing.M) {
+	if role := os.Getenv(measuredRole); role != "" {
+		beMeasured(role)
+		return
+	}
+	debug.SetMemoryLimit(softLimit) // as the program does
 	stop, err := startScreen()
 	if err != nil {
 		fmt.Fprintln(os.Stderr, "the journey needs Xvfb, openbox and xdotool:", err)
@@ -77,7 +83,7 @@ func startScreen() (stop func(), err error) {
 	if err != nil {
 		return nil, err
 	}
-	screen := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1400x900x24", "-nolisten", "tcp")
+	screen := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "2560x1440x24", "-nolisten", "tcp")
 	screen.ExtraFiles = []*os.File{write}
 	if err := screen.Start(); err != nil {
 		return nil, err
@@ -102,12 +108,12 @@ func startScreen() (stop func(), err error) {
 
 // journey is one window and the hand on it.
 type journey struct {
-	t *testing.T
+	t testing.TB
 	d *desk.Desk
 	w string // the window's number
 }
 
-func start(t *testing.T, file string) *journey {
+func start(t testing.TB, file string) *journey {
 	t.Helper()
 	j := &journey{t: t}
 	fyne.DoAndWait(func() {

@@ -66,42 +66,13 @@ func besides(c call, s stage, name string, file *rates.File) (list []sidebyside.
 		return []sidebyside.Entry{{File: name, Fault: strings.TrimPrefix(err.Error(), name+": ")}}, statusInput
 	}
 	status = src.report(s, nil)
-	list = make([]sidebyside.Entry, len(src.File.Scenarios))
-	_ = parallel.Each(parallel.All(), len(list), func(i int) error {
-		list[i] = beside(c, src, i, file)
-		list[i].File = name
-		return nil
-	})
-	if len(list) == 0 {
-		entry := sidebyside.Entry{File: name, Fault: "there is no scenario in it"}
-		if len(src.Faults) > 0 {
-			entry.Fault = words.FaultLine(src.name, src.Faults[0])
-		}
-		list = append(list, entry)
+	q := sidebyside.Question{
+		Today: c.today, Currency: c.market.in, Rates: file, Empty: "there is no scenario in it",
+		Word: func(_ sidebyside.Source, f scenario.Fault) string { return words.FaultLine(src.name, f) },
 	}
-	return list, status
-}
-
-// beside is the entry of the scenario at place i.
-func beside(c call, src source, i int, file *rates.File) sidebyside.Entry {
-	faults := src.faultsOf(i)
-	if f := unreadableFault(faults); f != nil {
-		return sidebyside.Entry{Scenario: src.File.Scenarios[i].Name, Fault: words.FaultLine(src.name, *f)}
-	}
-	comparison := src.compare(i, c.today)
 	// Nothing stops it, so that it has no error to tell.
-	entry, _ := sidebyside.Of(context.Background(), &comparison, faults, c.market.in, file)
-	return entry
-}
-
-// unreadableFault is the first fault that leaves nothing of a scenario to compute.
-func unreadableFault(faults []scenario.Fault) *scenario.Fault {
-	for i := range faults {
-		if p := faults[i].Place.Part; p == scenario.PartFile || p == scenario.PartWhole {
-			return &faults[i]
-		}
-	}
-	return nil
+	list, _ = q.Of(context.Background(), parallel.All(), sidebyside.Source{Name: name, File: src.File, Faults: src.Faults})
+	return list, status
 }
 
 func writeSideBySide(w io.Writer, c call, list []sidebyside.Entry) error {

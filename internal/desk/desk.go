@@ -58,6 +58,7 @@ type Desk struct {
 	pipeline *pipeline
 	market   *market.Market
 	back     *lookback
+	beside   *beside
 	keeper   *session.Keeper
 	asker    *dialogs.Asker
 	files    *files
@@ -88,7 +89,8 @@ func New(o Options) *Desk {
 	d.pipeline = newPipeline(onScreen{d}, o.Settle, o.Post)
 	d.market = market.New(o.Bank, d.work, onScreen{d}.ratesChanged)
 	d.back = newLookback(onScreen{d}, d.pipeline.gate, o.Post)
-	d.pipeline.also = append(d.pipeline.also, d.back.worker)
+	d.beside = newBeside(asBeside{d}, d.work, d.pipeline.gate, o.Post)
+	d.pipeline.also = append(d.pipeline.also, d.back.worker, apart{d.beside.worker})
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
@@ -136,6 +138,7 @@ func (d *Desk) layOut() {
 	d.root = container.New(columns{}, d.offers.In, kit.NewRule(),
 		d.form.Content, kit.NewRule(), d.answer.Content)
 	d.faults = nil
+	d.beside.close()
 	if was != nil {
 		d.answer.GoOnFrom(was)
 	}
@@ -207,10 +210,12 @@ func (d *Desk) take(s *session.Session) {
 	d.rebuild()
 }
 
-// columns goes back from the list of faults.
+// columns goes back from what stands in their place: a list of faults, scenarios side by
+// side.
 func (d *Desk) columns() {
-	if d.faults != nil {
+	if d.faults != nil || d.beside.isOpen() {
 		d.faults = nil
+		d.beside.close()
 		d.win.SetContent(d.root)
 		d.title()
 	}
@@ -220,6 +225,7 @@ func (d *Desk) columns() {
 func (d *Desk) repaint() {
 	d.root.Refresh()
 	d.pipeline.compute(jobs.Now)
+	d.beside.repaint()
 }
 
 // explain puts beside the fields what their values come to.
@@ -247,6 +253,9 @@ func (d *Desk) dropped(_ fyne.Position, uris []fyne.URI) {
 		return
 	}
 	path := uris[0].Path()
+	if (asBeside{d}).dropped(uris) {
+		return
+	}
 	d.guarded(func() {
 		if isRates(path) {
 			d.market.Read(path)

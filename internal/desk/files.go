@@ -4,10 +4,6 @@ import (
 	"os"
 	"path/filepath"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
-
 	"reelworth/internal/desk/dialogs"
 	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
@@ -62,24 +58,7 @@ func (f *files) folder() string {
 
 // askOpen asks which file to open.
 func (f *files) askOpen() {
-	f.leaving(func() {
-		chooser := dialog.NewFileOpen(func(chosen fyne.URIReadCloser, err error) {
-			if err != nil {
-				f.on.Tell(words.NotOpened, words.Failure(err))
-				return
-			}
-			if chosen != nil {
-				chosen.Close()
-				f.open(chosen.URI().Path())
-			}
-		}, f.on.Window)
-		chooser.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
-		if at, err := storage.ListerForURI(storage.NewFileURI(f.folder())); err == nil {
-			chooser.SetLocation(at)
-		}
-		chooser.Resize(fyne.NewSize(820, 560))
-		f.on.Choose(chooser)
-	})
+	f.leaving(func() { f.choose(f.open) })
 }
 
 // Open reads a scenario file away from the interface thread and shows it, or what is
@@ -101,6 +80,12 @@ func (f *files) open(path string) {
 			f.opened(doc, err)
 		}
 	})
+}
+
+// openAt opens a file at a scenario of it.
+func (f *files) openAt(path, name string) {
+	f.settings.lookAt(path, name)
+	f.open(path)
 }
 
 func (f *files) opened(doc *library.Document, err error) {

@@ -97,6 +97,17 @@ func (h *Harness) Rates(path string) {
 	h.Settle()
 }
 
+// Beside sets the scenarios side by side, with those of other files.
+func (h *Harness) Beside(common string, paths ...string) {
+	h.beside.open()
+	h.Settle()
+	if len(paths) > 0 {
+		h.beside.add(paths...)
+	}
+	h.beside.BringTo(common)
+	h.Settle()
+}
+
 // Topic turns the form to a topic: "offer", "shooting", "loading", "developing",
 // "border" or "rates"; offer is counted from 0.
 func (h *Harness) Topic(name string, offer int) {

@@ -94,8 +94,11 @@ func (w asHost) Flip() answer.FlipKey             { return w.d.pipeline.flip }
 func (w asHost) Past() answer.PastOf {
 	return answer.PastOf{File: w.d.market.File, Span: w.d.market.Span}
 }
-func (w asHost) Folder() string           { return w.d.files.folder() }
-func (w asHost) Announce(text string)     { w.d.answer.Announce(text) }
+func (w asHost) Folder() string { return w.d.files.folder() }
+func (w asHost) Announce(text string) {
+	w.d.answer.Announce(text)
+	w.d.beside.announce(text)
+}
 func (w asHost) Object(text string)       { w.d.answer.Object(text) }
 func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
 func (w asHost) Saved()                   { w.d.show() }
@@ -169,6 +172,7 @@ func (w onScreen) lookBack(b pages.Back) { w.d.answer.LookBack(b) }
 func (w onScreen) ratesChanged() {
 	w.d.answer.Refill()
 	w.d.back.look(w.d.pipeline.shown)
+	w.d.beside.ask()
 }
 
 // stopWaiting gives up what is fetched or takes long; it says whether something was.
@@ -180,8 +184,14 @@ func (w onScreen) stopWaiting() bool {
 
 // escape leaves the dialog on top, or gives up what is waited for.
 func (w onScreen) escape(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyEscape && len(w.d.dialogs.Open) == 0 && w.stopWaiting() {
-		return
+	if e.Name == fyne.KeyEscape && w.d.win.Canvas().Overlays().Top() == nil {
+		if w.stopWaiting() {
+			return
+		}
+		if w.d.beside.isOpen() {
+			w.d.columns()
+			return
+		}
 	}
 	w.d.dialogs.Escape(e)
 }

@@ -38,6 +38,11 @@ type besides interface {
 	Stop()
 }
 
+// apart is work that another answer does not concern.
+type apart struct{ besides }
+
+func (apart) Cancel() {}
+
 // newPipeline shows on a screen; settle is how long after the last keystroke the headline
 // follows, post runs a function on the interface thread.
 func newPipeline(on screen, settle time.Duration, post func(func())) *pipeline {

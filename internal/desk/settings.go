@@ -156,9 +156,12 @@ func (s *settings) keepFile(path string) {
 // place is the scenario of a file that was looked at last.
 func (s *settings) place(path string) string { return s.app.Preferences().String(keepPlace + path) }
 
+// lookAt says which scenario of a file is to be looked at next.
+func (s *settings) lookAt(path, name string) { s.app.Preferences().SetString(keepPlace+path, name) }
+
 // keepPlaceOf remembers which scenario of its file is looked at.
 func (s *settings) keepPlaceOf(work *session.Session) {
 	if doc := work.Doc; doc != nil && doc.Path != "" {
-		s.app.Preferences().SetString(keepPlace+doc.Path, work.Current().Name)
+		s.lookAt(doc.Path, work.Current().Name)
 	}
 }

@@ -69,6 +69,17 @@ func (e *Entry) Volumes() []compare.VolumeRange {
 	return e.Pair.Volumes
 }
 
+// RollsAYear is how many rolls the scenario shoots in its twelve months.
+func (e *Entry) RollsAYear() (sum exact.Fraction) {
+	if e.Comparison == nil {
+		return sum
+	}
+	for _, rolls := range e.Comparison.Scenario.Shooting.RollsPerMonth {
+		sum = sum.Add(exact.FromDecimal(rolls))
+	}
+	return sum
+}
+
 // Into is how a scenario's home currency becomes the common one.
 type Into struct {
 	Currency string          // "" where none is asked for

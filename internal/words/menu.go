@@ -47,6 +47,7 @@ const (
 	MenuNewCopy  = "New, from this one"
 	MenuNext     = "Next"
 	MenuPrevious = "Previous"
+	MenuBeside   = "Side by side"
 	MenuRename   = "Rename"
 	MenuDelete   = "Delete"
 

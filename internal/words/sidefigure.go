@@ -50,7 +50,7 @@ func SideBySideBars(list []sidebyside.Entry, l money.Locale) SideBars {
 		if e.Comparison == nil {
 			name := e.Scenario
 			if name == "" {
-				name = e.File
+				name = SideFile(e.File)
 			}
 			bars.Rows = append(bars.Rows, SideRow{Name: name, Why: sentence(e.Fault)})
 			continue

@@ -34,18 +34,23 @@ func (a *Asker) AskExport(fig int) {
 		return
 	}
 	choice := &ExportChoice{Figure: fig, Theme: kit.Palette().Name, Scale: "2"}
-	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: words.ColoursPaper}, {Value: palette.Safelight.Name, Label: words.ColoursSafelight}}, func(v string) { choice.Theme = v })
-	theme.Set(choice.Theme)
-	scale := kit.NewPicker([]kit.Option{{Value: "1", Label: "1×"}, {Value: "2", Label: "2×"}, {Value: "3", Label: "3×"}}, func(v string) { choice.Scale = v })
-	scale.Set(choice.Scale)
 	name := exportNames[fig]
 	a.AskPath(PathQuestion{
 		Title: words.ExportOf(name), Confirm: words.Export,
 		Path:    filepath.Join(a.host.Folder(), FileSafe(a.host.Session().Current().Name+", "+name)+".png"),
 		Endings: []string{".png", ".svg", ".pdf"},
-		extra:   []*kit.Row{kit.NewRow(words.ExportColours, theme, kit.WideWidth, ""), kit.NewRow(words.ExportScale, scale, kit.NumberWidth, "")},
+		extra:   choice.rows(),
 		Then:    func(path string) { a.Export(path, *choice) },
 	})
+}
+
+// rows are the questions for how a picture looks.
+func (c *ExportChoice) rows() []*kit.Row {
+	theme := kit.NewPicker([]kit.Option{{Value: palette.Paper.Name, Label: words.ColoursPaper}, {Value: palette.Safelight.Name, Label: words.ColoursSafelight}}, func(v string) { c.Theme = v })
+	theme.Set(c.Theme)
+	scale := kit.NewPicker([]kit.Option{{Value: "1", Label: "1×"}, {Value: "2", Label: "2×"}, {Value: "3", Label: "3×"}}, func(v string) { c.Scale = v })
+	scale.Set(c.Scale)
+	return []*kit.Row{kit.NewRow(words.ExportColours, theme, kit.WideWidth, ""), kit.NewRow(words.ExportScale, scale, kit.NumberWidth, "")}
 }
 
 // FileSafe is a name without what a file's name cannot hold everywhere.

@@ -65,6 +65,29 @@ func (t *Table) AccessibilityLabel() string {
 }
 func (t *Table) AccessibilityRole() fyne.AccessibleRole { return spoken }
 
+// AccessibilityLabel of a grid reads its rows out, what stands in each cell after the
+// heading of its column, and says which is chosen.
+func (g *Grid) AccessibilityLabel() string {
+	var lines []string
+	for i, row := range g.rows {
+		cells := []string{row.lines[0].String(), row.unders[0].String()}
+		for c := 1; c < len(row.lines); c++ {
+			if text := phrase(row.lines[c].String(), row.unders[c].String()); text != "" {
+				cells = append(cells, g.columns[c].Name+" "+text)
+			}
+		}
+		if row.note != nil {
+			cells = append(cells, row.note.String())
+		}
+		lines = append(lines, phrase(append(cells, chosenIf(i == g.At))...))
+	}
+	return inTurn(". ", lines...)
+}
+func (g *Grid) AccessibilityRole() fyne.AccessibleRole { return spoken }
+
+func (h *gridHead) AccessibilityLabel() string             { return h.name.String() }
+func (h *gridHead) AccessibilityRole() fyne.AccessibleRole { return button }
+
 // AccessibilityLabel of a row is its name, what stands in the field, and what that means or
 // what is wrong with it.
 func (r *Row) AccessibilityLabel() string {

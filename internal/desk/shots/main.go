@@ -42,6 +42,10 @@ var shots = []shot{
 		h.Topic("offer", 2)
 		h.Page(pages.Receipt)
 	}},
+	{"beside", 1280, 800, beside("")},
+	{"beside-common", 1280, 800, beside("AUD")},
+	{"beside-alone", 1280, 800, func(h *desk.Harness) { h.Beside("") }},
+	{"beside-narrow", 1024, 700, beside("AUD")},
 	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(pages.Tables) }},
 	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Notes) }},
 	{"deal", 1280, 800, func(h *desk.Harness) { h.Deal("7.40") }},

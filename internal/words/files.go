@@ -99,7 +99,7 @@ const NoFileYet = "not in a file yet"
 
 // WorkState is the line under the scenario's name: whether the work is saved, and the
 // currency it is told in. inFile says whether it has a file of its own.
-func WorkState(unsaved, inFile bool, home string) string {
+func WorkState(unsaved, inFile bool, currency string) string {
 	state := "saved"
 	switch {
 	case unsaved:
@@ -107,7 +107,7 @@ func WorkState(unsaved, inFile bool, home string) string {
 	case !inFile:
 		state = "demo"
 	}
-	return state + " · all in " + home
+	return state + " · all in " + currency
 }
 
 // The question where to write.

@@ -52,6 +52,7 @@ const (
 	MenuDelete   = "Delete"
 
 	MenuView           = "View"
+	MenuShowIn         = "In another currency…"
 	ThemeSystem        = "Theme of the system"
 	ThemePaper         = "Paper theme"
 	ThemeSafelight     = "Safelight theme"

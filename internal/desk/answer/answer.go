@@ -28,6 +28,7 @@ type Job struct {
 	Faults   []scenario.Fault
 	Today    scenario.Date
 	Chosen   string // the offer the figures stress
+	In       string // the currency to show it in, "" for home
 	Style    figure.Style
 	Room     Rooms
 }
@@ -56,7 +57,8 @@ type Picture struct {
 // Answer is what came of a job.
 type Answer struct {
 	Job        Job
-	Comparison *compare.Comparison
+	Comparison *compare.Comparison // shown in the currency asked for, where there is a way
+	NoWay      bool                // there is none from home to it
 	Pictures   [Figures]Picture
 }
 
@@ -73,14 +75,14 @@ func Reuse(picture *image.RGBA) {
 
 // Work computes a job and draws what is on the screen.
 func Work(_ context.Context, j Job) (*Answer, bool) {
-	c := compare.Compare(j.Scenario, j.Faults, j.Today)
-	a := &Answer{Job: j, Comparison: &c}
+	c, noWay := shown(compare.Compare(j.Scenario, j.Faults, j.Today), j.Faults, j.In)
+	a := &Answer{Job: j, Comparison: c, NoWay: noWay}
 	a.Pictures = drawAll(j.Room, func(i int, w, h float64) *figure.Drawing {
 		switch i {
 		case Cost:
-			return figure.CostPerRoll(&c, j.Chosen, w, h, j.Style)
+			return figure.CostPerRoll(c, j.Chosen, w, h, j.Style)
 		case Spend:
-			return figure.Spend(&c, j.Chosen, w, h, j.Style)
+			return figure.Spend(c, j.Chosen, w, h, j.Style)
 		case Strip:
 			if o := c.Find(j.Chosen); o != nil {
 				return figure.Strip(o, w, h, j.Style)
@@ -89,6 +91,19 @@ func Work(_ context.Context, j Job) (*Answer, bool) {
 		return nil
 	})
 	return a, true
+}
+
+// shown is a comparison in a currency, "" for home; where the scenario's quotes have no way
+// there it stays as it is.
+func shown(c compare.Comparison, faults []scenario.Fault, in string) (_ *compare.Comparison, noWay bool) {
+	if in == "" || in == c.Scenario.Home {
+		return &c, false
+	}
+	factor, fault := compare.Into(c.Scenario, faults, in)
+	if fault != nil {
+		return &c, true
+	}
+	return c.In(in, factor), false
 }
 
 // drawAll draws the figures that have room and a drawing.

@@ -26,6 +26,7 @@ type Export struct {
 	Today    scenario.Date
 	Locale   money.Locale
 	Flip     FlipKey // the one to draw
+	In       string  // the currency to show it in, "" for home
 	Past     PastOf  // of the figure of the past
 }
 
@@ -46,9 +47,9 @@ func (e Export) Draw() ([]byte, error) {
 		return nil, err
 	}
 	faults := scenario.Check(e.Scenario)
-	c := compare.Compare(e.Scenario, faults, e.Today)
+	c, _ := shown(compare.Compare(e.Scenario, faults, e.Today), faults, e.In)
 	drawn := figure.Export{
-		Figure: exportFigures[e.Figure], Comparison: &c, Chosen: e.Chosen,
+		Figure: exportFigures[e.Figure], Comparison: c, Chosen: e.Chosen,
 		Style: figure.Style{Theme: theme, Locale: e.Locale}, Date: e.Today, Scale: float64(scale),
 	}
 	if e.Figure == Days {

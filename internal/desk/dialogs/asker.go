@@ -20,6 +20,8 @@ type Host interface {
 	Ahead() *answer.Foresight         // what would change the answer, nil until known
 	Flip() answer.FlipKey             // the one that is looked at
 	Past() answer.PastOf              // which days are looked back on
+	ShownIn() string                  // the currency that figures are shown in, "" for home
+	ShowIn(currency string)           // from now on
 	Folder() string                   // where file questions begin
 	Announce(text string)             // what was done
 }

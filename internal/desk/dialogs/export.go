@@ -70,7 +70,7 @@ func (a *Asker) Export(path string, choice ExportChoice) {
 		Format: strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), "."),
 		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
 		Scenario: now.Current(), Chosen: now.ChosenOffer(),
-		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(),
+		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(), In: a.host.ShownIn(),
 		Past: a.host.Past(),
 	}
 	a.work.Do(func() func() {

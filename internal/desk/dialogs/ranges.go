@@ -15,14 +15,15 @@ func (a *Asker) AskRange() {
 	if f == nil || len(f.Swings()) == 0 {
 		return
 	}
-	c := f.Ahead
+	c := f.Ahead.AtHome() // a range is kept in what the file is in, whatever is shown
+	pair := c.Outlook.PairOf(f.Job.Offer)
 	var options []kit.Option
-	for _, s := range f.Swings() {
-		options = append(options, kit.Option{Value: string(s.Input), Label: words.InputName(c, f.Pair().Offer, f.Pair().Other, s.Input)})
+	for _, s := range pair.Swings {
+		options = append(options, kit.Option{Value: string(s.Input), Label: words.InputName(c, pair.Offer, pair.Other, s.Input)})
 	}
 	low, high := kit.NewTextBox(true), kit.NewTextBox(true)
 	show := func(input string) {
-		for _, s := range f.Swings() {
+		for _, s := range pair.Swings {
 			if string(s.Input) == input {
 				low.Set(a.host.Locale().Field(s.Low.Decimal(placesOf(s))))
 				high.Set(a.host.Locale().Field(s.High.Decimal(placesOf(s))))

@@ -126,7 +126,8 @@ func (c commands) view() *fyne.Menu {
 	for i, name := range d.answer.Names() {
 		view.Items = append(view.Items, c.add(name, fyne.KeyName('1'+rune(i)), ctrl, func() { d.answer.Page(i) }))
 	}
-	view.Items = append(view.Items, fyne.NewMenuItemSeparator())
+	view.Items = append(view.Items, fyne.NewMenuItemSeparator(), c.add(words.MenuShowIn, fyne.KeyM, ctrl, d.asker.AskShowIn),
+		fyne.NewMenuItemSeparator())
 	for _, t := range themes {
 		c.m.themes = append(c.m.themes, c.add(t.label, "", 0, func() {
 			d.settings.setTheme(t.choice)

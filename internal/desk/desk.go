@@ -45,6 +45,7 @@ type Desk struct {
 	win     fyne.Window
 	now     func() time.Time
 	session *session.Session
+	shownIn string // the currency that figures are shown in, "" for home
 
 	offers *offers.List
 	form   *form.Column
@@ -185,6 +186,9 @@ func (d *Desk) choose(sel session.Selection) {
 	}
 	same := sel.Offer == d.session.Chosen.Offer
 	d.session.Choose(sel)
+	if sel.Topic == session.TopicRates {
+		d.market.Recall()
+	}
 	d.form.Top()
 	d.form.Build()
 	d.show()
@@ -226,6 +230,12 @@ func (d *Desk) repaint() {
 	d.root.Refresh()
 	d.pipeline.compute(jobs.Now)
 	d.beside.repaint()
+}
+
+// showIn shows figures in a currency, "" for home, whatever is open.
+func (d *Desk) showIn(currency string) {
+	d.shownIn = currency
+	d.pipeline.compute(jobs.Now)
 }
 
 // explain puts beside the fields what their values come to.

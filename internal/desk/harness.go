@@ -108,6 +108,22 @@ func (h *Harness) Beside(common string, paths ...string) {
 	h.Settle()
 }
 
+// ShowIn shows figures in a currency.
+func (h *Harness) ShowIn(currency string) {
+	h.showIn(currency)
+	h.Settle()
+}
+
+// AskRates opens the panel for a day's rates, or the one for a statement.
+func (h *Harness) AskRates(statement bool) {
+	if statement {
+		asForm{h.Desk}.AskStatement()
+	} else {
+		asForm{h.Desk}.AskDayRates()
+	}
+	h.Settle()
+}
+
 // Topic turns the form to a topic: "offer", "shooting", "loading", "developing",
 // "border" or "rates"; offer is counted from 0.
 func (h *Harness) Topic(name string, offer int) {

@@ -28,6 +28,11 @@ func (d *Desk) mend() {
 			return
 		}
 	}
+	if len(d.session.Faults()) == 0 && d.pipeline.shown.NoWay {
+		d.form.WantRate(d.shownIn)
+		d.lookAt(session.Place{Selection: session.Selection{Topic: session.TopicRates, Offer: d.session.Chosen.Offer}})
+		return
+	}
 	d.mendRest()
 }
 

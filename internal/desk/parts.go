@@ -28,6 +28,8 @@ func (w asForm) Changed()                  { w.d.rebuild() }
 func (w asForm) Withheld()                 { w.d.status() }
 func (w asForm) Explain()                  { w.d.explain() }
 func (w asForm) Redraw()                   { w.d.pipeline.redraw() }
+func (w asForm) AskDayRates()              { asPages(w).TakeDayRates() }
+func (w asForm) AskStatement()             { w.d.asker.AskStatement(w.d.market.File) }
 func (w asForm) AskSeen(offer int)         { w.d.asker.AskSeen(offer) }
 func (w asForm) Typed() {
 	w.d.show()
@@ -72,6 +74,23 @@ func (w asPages) LookBackOver(span history.Span) {
 	w.d.market.Span = span
 	w.d.back.look(w.d.pipeline.shown)
 }
+
+// TakeDayRates asks for a day of the published rates in use; without any it asks where to
+// get them.
+func (w asPages) TakeDayRates() {
+	if file := w.d.market.File; file != nil {
+		w.d.asker.AskDayRates(file)
+		return
+	}
+	get := func(how func()) func() {
+		return func() {
+			w.d.answer.Page(pages.Past)
+			how()
+		}
+	}
+	w.d.dialogs.Ask(words.DayRatesTitle, kit.Paragraphs(words.NoMarket, 420*kit.TextFactor), nil,
+		kit.Reply{Label: words.Cancel}, kit.Reply{Label: words.FetchRates, Do: get(w.FetchRates)}, kit.Reply{Label: words.OpenRates, Do: get(w.OpenRates)})
+}
 func (w asPages) OpenRates()   { askRates(w.d.dialogs, w.d.files.folder(), w.d.market) }
 func (w asPages) FetchRates()  { w.d.market.Fetch() }
 func (w asPages) StopWaiting() { onScreen(w).stopWaiting() }
@@ -94,7 +113,9 @@ func (w asHost) Flip() answer.FlipKey             { return w.d.pipeline.flip }
 func (w asHost) Past() answer.PastOf {
 	return answer.PastOf{File: w.d.market.File, Span: w.d.market.Span}
 }
-func (w asHost) Folder() string { return w.d.files.folder() }
+func (w asHost) ShownIn() string        { return w.d.shownIn }
+func (w asHost) ShowIn(currency string) { w.d.showIn(currency) }
+func (w asHost) Folder() string         { return w.d.files.folder() }
 func (w asHost) Announce(text string) {
 	w.d.answer.Announce(text)
 	w.d.beside.announce(text)
@@ -126,7 +147,7 @@ func (w onScreen) question() answer.Job {
 	style.Lit = words.PartOf(d.form.Entered())
 	return answer.Job{
 		Epoch: d.session.Epoch(), Scenario: s, Faults: d.session.Faults(), Today: d.today(),
-		Chosen: d.session.ChosenOffer(), Style: style, Room: d.answer.Rooms(d.win.Canvas().Scale()),
+		Chosen: d.session.ChosenOffer(), In: d.shownIn, Style: style, Room: d.answer.Rooms(d.win.Canvas().Scale()),
 	}
 }
 

@@ -11,6 +11,7 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+B compares the others with it. Ctrl+I asks whether something offered is a deal.\n\n" +
 	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one. " +
 	"Ctrl+Shift+B sets all of them side by side; there Enter opens the chosen one and Esc leaves.\n\n" +
+	"Ctrl+M shows all figures in another currency.\n\n" +
 	"F10 opens the menu, Alt with its first letter the one of that name, Esc closes it. Ctrl+K shows this list."
 
 // CautionsHelp is what the program cannot judge.

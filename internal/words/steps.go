@@ -6,6 +6,8 @@ const (
 	StepAddEquipment    = "adding equipment"
 	StepRemoveEquipment = "removing equipment"
 	StepRemoveRate      = "removing an exchange rate"
+	StepDayRates        = "taking a day's rates"
+	StepStatement       = "taking a rate from a statement"
 	StepTurnRate        = "turning an exchange rate round"
 	StepAddProcess      = "adding a way of developing"
 	StepDevelopAll      = "the developing of all"

@@ -24,6 +24,8 @@ type Window interface {
 	Explain()  // fields came into sight that say nothing yet
 	Redraw()   // the figures stress another part now
 	AskSeen(offer int)
+	AskDayRates()  // for a day's published rates
+	AskStatement() // for a purchase on a card statement
 }
 
 // Column is the middle column: the form of what is chosen, and help for the field under
@@ -48,6 +50,9 @@ func NewColumn(win Window, canvas fyne.Canvas) *Column {
 	c.Content = container.New(columnLayout{}, c.Scroll, c.help.content, kit.NewWheel(c.Scroll.Scrolled))
 	return c
 }
+
+// WantRate offers a field for the rate of a currency, when the rates are looked at next.
+func (c *Column) WantRate(currency string) { c.further = currency }
 
 // Build lays the form of what is chosen out anew, and keeps the focus where it was if that
 // field is still there.

@@ -201,3 +201,9 @@ func (c *Column) Change(do func(*session.Session)) {
 
 // AskSeen asks for a price that was seen of an offer.
 func (c *Column) AskSeen(offer int) { c.win.AskSeen(offer) }
+
+// AskDayRates asks for a day's published rates.
+func (c *Column) AskDayRates() { c.win.AskDayRates() }
+
+// AskStatement asks for a purchase on a card statement.
+func (c *Column) AskStatement() { c.win.AskStatement() }

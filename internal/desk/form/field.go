@@ -49,6 +49,8 @@ type editor interface {
 	Change(do func(*session.Session)) // of more than a field: what it shows may alter
 	GoTo(key string)                  // another field
 	AskSeen(offer int)                // for a price that was seen
+	AskDayRates()                     // for a day's published rates
+	AskStatement()                    // for a purchase on a card statement
 }
 
 // numberField is a field for typing, its value set to the right.

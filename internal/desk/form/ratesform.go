@@ -17,6 +17,8 @@ func (b forms) ratesForm(s *scenario.Scenario) *Form {
 		title:    always(words.TopicRates),
 		subtitle: always(words.UnderRates),
 	}
+	f.groups = append(f.groups, group{actions: kit.Objects(kit.NewLine(20,
+		kit.NewLink(words.LinkDayRates, b.e.AskDayRates), kit.NewLink(words.LinkStatement, b.e.AskStatement)))})
 	for n, p := range missingPairs(s) {
 		f.groups = append(f.groups, group{heading: words.CurrencyPair(p.one, p.in), fields: b.wantedQuote(p, wantedKey(s, n))})
 	}

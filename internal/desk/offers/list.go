@@ -26,8 +26,11 @@ type List struct {
 	topics   map[session.Topic]*kit.Card
 	act      Actions
 	sel      session.Selection
-	built    int  // cards of ways to buy
-	moved    bool // another card was chosen, and may be out of sight until all have their costs
+	state    func(currency string) string // of the work, in a line
+	priced   string                       // the home currency of the costs in the column
+	pricedIn string                       // what they are shown in
+	built    int                          // cards of ways to buy
+	moved    bool                         // another card was chosen, and may be out of sight until all have their costs
 }
 
 // Width is the width of the left column.
@@ -159,8 +162,8 @@ func (w *List) Show(work *session.Session, l money.Locale) {
 	}
 	w.Scenario.Options = options
 	w.Scenario.Set(s.Name)
-	w.State.Set(kit.Span{Text: work.State(s), Color: kit.Muted})
-	w.unit.Set(kit.Span{Text: words.HeadingUnit(s.Home), Color: kit.Muted, Bold: true})
+	w.state = work.State
+	w.sayCurrency(s)
 	for i, c := range w.Offers {
 		c.Chosen = sel.Topic == session.TopicOffer && sel.Offer == i
 		c.Name.Set(kit.Span{Text: s.Offers[i].Name})
@@ -173,6 +176,21 @@ func (w *List) Show(work *session.Session, l money.Locale) {
 		c.Refresh()
 	}
 	w.revealChosen()
+}
+
+// sayCurrency says what the costs in the column are in.
+func (w *List) sayCurrency(s *scenario.Scenario) {
+	in := w.currency(s)
+	w.State.Set(kit.Span{Text: w.state(in), Color: kit.Muted})
+	w.unit.Set(kit.Span{Text: words.HeadingUnit(in), Color: kit.Muted, Bold: true})
+}
+
+// currency is what the costs in the column are in.
+func (w *List) currency(s *scenario.Scenario) string {
+	if w.pricedIn != "" && w.priced == s.Home {
+		return w.pricedIn
+	}
+	return s.Home
 }
 
 func topicSummary(t session.Topic, s *scenario.Scenario, l money.Locale) string {
@@ -200,7 +218,9 @@ func (w *List) Price(c *compare.Comparison, l money.Locale) {
 	for i := range c.Offers {
 		most = exact.Max(most, c.Offers[i].PerRoll.Total)
 	}
-	places := money.Places(c.Scenario.Home)
+	w.priced, w.pricedIn = c.Scenario.Home, c.Currency()
+	w.sayCurrency(&c.Scenario)
+	places := money.Places(c.Currency())
 	for i, card := range w.Offers {
 		o := &c.Offers[i]
 		under := []kit.Span{{Text: words.OfferSubtitle(&c.Scenario, &c.Scenario.Offers[i]), Color: kit.Muted}}

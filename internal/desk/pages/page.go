@@ -65,6 +65,7 @@ type Actions interface {
 	SetRange(scenario.Range)       // let an input swing so far
 	LookBackOver(history.Span)     // over other days
 	OpenRates()                    // published ones, from a file
+	TakeDayRates()                 // of a day of the published ones, into the scenario
 	FetchRates()                   // published ones, from the bank
 	StopWaiting()                  // for what is fetched or takes long
 	Mend()                         // go to what keeps something out of the answer

@@ -170,12 +170,14 @@ type ratesLine struct {
 	Content *fyne.Container
 	says    *kit.Text
 	wrong   *kit.Text
+	take    *kit.Link
 	stop    *kit.Link
 }
 
 func newRatesLine(act Actions) *ratesLine {
 	r := &ratesLine{says: kit.NewText(kit.SizeSmall + 1), wrong: kit.NewText(kit.SizeSmall + 1), stop: kit.NewLink(words.StopWaiting, act.StopWaiting)}
-	r.Content = kit.NewStack(0, 4, r.says, r.wrong,
+	r.take = kit.NewLink(words.LinkTakeDayRates, act.TakeDayRates)
+	r.Content = kit.NewStack(0, 4, r.says, r.wrong, r.take,
 		kit.NewLink(words.OpenRates, act.OpenRates), kit.NewLink(words.FetchRates, act.FetchRates), r.stop)
 	return r
 }
@@ -197,5 +199,6 @@ func (r *ratesLine) fill(m *market.Market) {
 	}
 	show(r.says, text != "")
 	show(r.wrong, m.Wrong != "")
+	show(r.take, m.File != nil)
 	show(r.stop, m.Busy == market.Fetching)
 }

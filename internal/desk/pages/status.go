@@ -77,6 +77,9 @@ func (a *Column) tell() {
 	case a.status.objects:
 		also = append(slices.Clip(also), kit.Span{Text: " " + text, Color: kit.Fault})
 	}
+	if also == nil {
+		also, mend = a.shownIn()
+	}
 	a.Status.MaxLines = 1
 	if len(spans) > 0 && len(also) > 0 {
 		spans = append(spans, kit.Span{Text: " "})
@@ -85,6 +88,23 @@ func (a *Column) tell() {
 	a.Status.Set(append(spans, also...)...)
 	a.offerMending(mend)
 	a.Content.Refresh()
+}
+
+// shownIn says which other currency figures are shown in, or why they are not, with the
+// name of the link to what would do.
+func (a *Column) shownIn() (said []kit.Span, mend string) {
+	an := a.Shown.answer
+	switch {
+	case an == nil:
+		return nil, ""
+	case an.NoWay:
+		text := words.NotShownIn(an.Job.Scenario.Home, an.Job.In)
+		return []kit.Span{{Text: "! ", Color: kit.Accent, Bold: true}, {Text: text, Color: kit.Muted}}, words.LinkAddRate
+	}
+	if text := words.ShownIn(an.Comparison, a.locale()); text != "" {
+		said = []kit.Span{{Text: text, Color: kit.Muted}}
+	}
+	return said, ""
 }
 
 // lacks is what the answer does not include, and why.

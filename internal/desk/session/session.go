@@ -165,9 +165,9 @@ func (s *Session) Called() string {
 	return s.FileName()
 }
 
-// State is the line under the scenario's name.
-func (s *Session) State(sc *scenario.Scenario) string {
-	return words.WorkState(s.Draft.Modified(), s.Doc != nil, sc.Home)
+// State is the line under the scenario's name, with the currency that figures are in.
+func (s *Session) State(currency string) string {
+	return words.WorkState(s.Draft.Modified(), s.Doc != nil, currency)
 }
 
 // BeginField marks the state that typing in a field starts from.

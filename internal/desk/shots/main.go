@@ -42,6 +42,12 @@ var shots = []shot{
 		h.Topic("offer", 2)
 		h.Page(pages.Receipt)
 	}},
+	{"shown-in", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD") }},
+	{"shown-in-receipt", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD"); h.Page(pages.Receipt) }},
+	{"shown-in-no-rate", 1280, 800, func(h *desk.Harness) { h.ShowIn("AUD") }},
+	{"day-rates", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); past(300)(h); h.AskRates(false) }},
+	{"day-rates-none", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); h.AskRates(false) }},
+	{"statement", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); past(300)(h); h.AskRates(true) }},
 	{"beside", 1280, 800, beside("")},
 	{"beside-common", 1280, 800, beside("AUD")},
 	{"beside-alone", 1280, 800, func(h *desk.Harness) { h.Beside("") }},

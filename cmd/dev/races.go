@@ -14,6 +14,7 @@ var raced = []race{
 	{pkg: "./internal/parallel"},
 	{pkg: "./internal/desk/jobs"},
 	{pkg: "./internal/history"},
+	{pkg: "./internal/sidebyside"},
 	{pkg: "./internal/scenario", only: "SeveralScenarios"},
 	{pkg: "./internal/compare", only: "SideBySide|StoppedSearch|FlipsWorkedOutByHand"},
 	{pkg: "./internal/figure", only: "SideBySide|Shelf"},

@@ -20,8 +20,9 @@ func chartCommand() command {
 		name:  "chart",
 		short: "draw a chart: cost per roll, spending, what changes it, sizes, the past",
 		long: "Draw a chart of a scenario into a file: cost-per-roll is what a roll costs, part by part; spend\n" +
-			"is the cash spent month by month; flip is where the answer turns; swings is how far each figure\n" +
-			"moves it; volumes is who is cheaper at how many rolls a year; order-size is what buying several at once comes to; cut-sizes is what a reel comes to cut\n" +
+			"is the cash spent month by month; flip is where the answer changes; swings is how far each figure\n" +
+			"moves it; volumes is who is cheaper at how many rolls a year; order-size is what buying several at once\n" +
+			"comes to; cut-sizes is what a reel comes to cut\n" +
 			"into rolls of 12 to 40 exposures; history is what a roll would have cost at the rates of the past;\n" +
 			"side-by-side sets the scenarios of several files beside each other.\n" +
 			"The file's ending says the format: .png, .svg or .pdf; \"--out -\" writes to standard output. A file is\n" +

@@ -25,7 +25,7 @@ func compareCommand() command {
 			scenarioFlag,
 			{name: "format", value: "table|json|csv|markdown", help: "how to print it", first: "table",
 				set: oneOf("format", []string{"table", "json", "csv", "markdown"}, func(c *call) *string { return &c.format })},
-			{name: "ceiling", value: "PERCENT", help: "what a reel must save a roll at its highest price", first: "10", set: setCeiling},
+			{name: "ceiling", value: "PERCENT", help: "the percent of a roll that a reel must save at its highest price", first: "10", set: setCeiling},
 			inFlag, localeFlag, todayFlag,
 		},
 		do: doCompare,

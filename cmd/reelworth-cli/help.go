@@ -45,7 +45,17 @@ func help(args []string, s stage) int {
 // keyHelp explains the keys of a scenario file.
 func keyHelp() string {
 	return "The keys of a scenario file, table by table; in brackets the unit, and what counts where a key is left out.\n" +
-		"Decimals are in quotation marks: \"14.80\".\n\n" + catalogue.Plaintext()
+		"Decimals are in quotation marks: \"14.80\".\n\n" + catalogue.Plaintext() +
+		"\nThe input of a range is one of\n\n  " + strings.Join(inputNames(), "\n  ") + "\n\n" +
+		"or a rate as it stands in the file, such as rate:USD/EUR.\n"
+}
+
+// inputNames are the inputs that every scenario has.
+func inputNames() (names []string) {
+	for _, input := range (&scenario.Scenario{}).Inputs() {
+		names = append(names, string(input))
+	}
+	return names
 }
 
 // columnHelp explains the columns of the CSV.

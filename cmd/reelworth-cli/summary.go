@@ -12,7 +12,7 @@ func summaryCommand() command {
 	return command{
 		name:  "summary",
 		short: "the finding in at most 12 lines, to paste into a talk",
-		long: "Print each scenario's finding in at most 12 lines, to stand under a talk or in a forum: what a roll\n" +
+		long: "Print each scenario's finding in at most 12 lines, to paste under a talk or into a forum: what a roll\n" +
 			"costs from the best reel, the best boxed and the next four, the year, what is assumed, and the rates.",
 		flags: []flagSpec{
 			scenarioFlag,

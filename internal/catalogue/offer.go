@@ -33,7 +33,7 @@ var offerFields = []Entry{
 		"Price rise is how much dearer one gets in a year, in percent, below 0 if cheaper. It is felt by what you order later."},
 	{"offer.import", None, "Import tax", "import tax", "`\"none\"`, `\"border\"` (you pay customs) or `\"prepaid\"` (the seller collects the tax); without it not decided",
 		"Import tax may be paid at the border or collected by the seller at the checkout. As long as it is not decided, nothing is counted."},
-	{"offer.keeps_months", Months, "Keeps", "how long it keeps", "how long the film keeps; without it for good",
+	{"offer.keeps_months", Months, "Keeps", "how long it keeps", "how long the film keeps; without it no limit",
 		"Months until the film is too old, empty if never. Only the used share, what is shot by then, bears the cost of the whole."},
 	{"offer.developing", None, "Developing", "developing", "the name of one of the ways above; without it not counted",
 		"How this film is developed. Choose for every way to buy or for none, so that like is compared with like."},

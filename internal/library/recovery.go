@@ -142,7 +142,7 @@ func (r *Recovery) Close() error {
 // mend and open.
 const (
 	unsavedTitle = "# Reelworth: work that was not saved, kept in case the program is cut off.\n"
-	unsavedHint  = "# This is a scenario file too: copy it to another folder, mend it there, and open it.\n"
+	unsavedHint  = "# This is a scenario file too: copy it to another folder, correct it there, and open it.\n"
 	unsavedLast  = "# That is all of it.\n"
 
 	noteWritten = "written"

@@ -31,7 +31,7 @@ const CutCaution = "This is cost alone. How many exposures you like to finish be
 	"and more than 36 not every camera, tank and sleeve takes."
 
 // CutsTitle heads the tables of cut sizes.
-const CutsTitle = "A reel cut into other rolls"
+const CutsTitle = "The reel cut into rolls of other lengths"
 
 // What stands in the figure of cut sizes.
 const (

@@ -64,7 +64,7 @@ var sayings = map[scenario.Code]func(f *scenario.Fault) saying{
 		return whole("the TOML reader gave up on this file", "write it the way the demo scenario is written")
 	},
 	scenario.MoreFaults: func(f *scenario.Fault) saying {
-		return whole(fmt.Sprintf("there are %d faults, more than %d", f.Have, f.Most), "mend those before this line first")
+		return whole(fmt.Sprintf("there are %d faults, more than %d", f.Have, f.Most), "correct those before this line first")
 	},
 	scenario.NoSchema: func(f *scenario.Fault) saying {
 		return lacks("is missing", "write "+f.Example+" as the first line")

@@ -184,7 +184,7 @@ func TestHeadline(t *testing.T) {
 			reelOf(c).Fault, boxedOf(c).Fault = &compare.Fault{}, &compare.Fault{}
 			c.Verdict = compare.Verdict{Kind: compare.VerdictOneSided}
 		},
-			"Nothing to compare yet.", "", "No way to buy could be computed: mend the fields named."},
+			"Nothing to compare yet.", "", "No way to buy could be computed: correct the fields named."},
 		{"no offers", func(c *compare.Comparison) {
 			c.Scenario.Offers, c.Offers = nil, nil
 			c.Verdict = compare.Verdict{Kind: compare.VerdictOneSided}

@@ -36,7 +36,7 @@ func (r rivals) name(input scenario.Input) string {
 	case scenario.InputOfferShipping:
 		return "shipping of " + Called(r.s, r.offer)
 	case scenario.InputSpoiledPercent:
-		return "spoiled of " + Called(r.s, r.offer)
+		return "spoiled share of " + Called(r.s, r.offer)
 	case scenario.InputHourlyValue:
 		return "an hour of your time"
 	case scenario.InputOfferDeveloping:

@@ -83,9 +83,9 @@ func Reason(f *compare.Fault, in *scenario.Offer) string {
 // mend says which field to change.
 func mend(key string, in *scenario.Offer) string {
 	if key == "" {
-		return "Mend its fields."
+		return "Correct its fields."
 	}
-	return fmt.Sprintf("Mend %s.", FieldName(key, in))
+	return fmt.Sprintf("Correct %s.", FieldName(key, in))
 }
 
 // FieldName is what a field of an offer, or one it depends on, is called in the form.

@@ -20,7 +20,7 @@ const (
 	PastStopped   = "Stopped. Nothing on this page is worked out any more."
 	NoPastYet     = "No chart of the past yet"
 	PastUnderWay  = "Working out the days …"
-	SwingSet      = "The rate's swing goes as far as it went on four of five of these days"
+	SwingSet      = "The rate may now go as far as it went on four of five of these days"
 )
 
 // What the window's page of the past is called, and what can be done on it.
@@ -75,5 +75,5 @@ func PastEmpty(e *history.Empty) string { return sentence(HistoryEmpty(e)) }
 // SwingOfPast offers the middle four of five days as the range of a quote's swing.
 func SwingOfPast(r scenario.Range, l money.Locale) string {
 	one, in := pairOfRate(r.Input)
-	return fmt.Sprintf("On four of five of these days 1 %s was %s to %s %s. Let its swing go that far", one, l.Field(r.Low), l.Field(r.High), in)
+	return fmt.Sprintf("On four of five of these days 1 %s was %s to %s %s. Let it go that far", one, l.Field(r.Low), l.Field(r.High), in)
 }

@@ -175,7 +175,7 @@ func (f field) priceRise() string {
 
 func (f field) keeps() string {
 	if !f.in.KeepsMonths.Set {
-		return "keeps for good"
+		return "no limit"
 	}
 	if f.o.UsedShare.Less(exact.Int(1)) {
 		return f.share(f.o.UsedShare) + " shot in time"

@@ -42,7 +42,7 @@ func TestMeaning(t *testing.T) {
 		{"price_rise_percent", shopRoll, nil, ""},
 		{"price_rise_percent", reel, func(s *scenario.Scenario) { s.Offers[reel].PriceRisePercent = dec("-150") }, "USD 0.00 in a year"},
 		{"keeps_months", reel, nil, ""},
-		{"keeps_months", shopRoll, nil, "keeps for good"},
+		{"keeps_months", shopRoll, nil, "no limit"},
 		{"keeps_months", reel, func(s *scenario.Scenario) { s.Offers[reel].Units = 6 }, "62 % shot in time"},
 		{"developing", reel, nil, "EUR 3.85 a roll"},
 		{"developing", shopRoll, nil, "EUR 9.90 a roll"},

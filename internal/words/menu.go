@@ -19,7 +19,7 @@ const (
 	MenuExportCost    = "Export cost per roll…"
 	MenuExportSpend   = "Export the year's spend…"
 	MenuExportFlip    = "Export what changes it…"
-	MenuExportSwings  = "Export how far it swings…"
+	MenuExportSwings  = "Export what moves the saving…"
 	MenuExportVolumes = "Export who is cheaper by rolls a year…"
 	MenuExportSizes   = "Export order sizes…"
 	MenuExportCuts    = "Export cut sizes…"

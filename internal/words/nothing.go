@@ -21,7 +21,7 @@ func (p pair) nothing(unpriced bool) Headline {
 	}
 	return Headline{
 		Text:  text,
-		Under: "No way to buy could be computed: mend the fields named.",
+		Under: "No way to buy could be computed: correct the fields named.",
 	}
 }
 

@@ -167,7 +167,7 @@ func TestInputNamesAndValues(t *testing.T) {
 		"offer.price":           "price of the reel: USD 2.50",
 		"baseline.price":        "price of the boxed rolls: EUR 2.50",
 		"offer.shipping":        "shipping of the reel: USD 2.50",
-		"offer.spoiled_percent": "spoiled of the reel: 2.5 %",
+		"offer.spoiled_percent": "spoiled share of the reel: 2.5 %",
 		"loading.hourly_value":  "an hour of your time: EUR 2.50",
 		"offer.developing":      "developing the reel, a cassette beside chemistry: EUR 2.50",
 		"baseline.developing":   "developing the boxed rolls, a cassette: EUR 2.50",

@@ -111,7 +111,7 @@ func (f Flipping) Where(p compare.CurvePoint, beside int) string {
 	return value
 }
 
-// Readout says what both years cost at a point, in whole units: curves are reckoned
+// Readout says what both years cost at a point, in whole units: curves are computed
 // without rounding, and may be some cents off a year that is billed.
 func (f Flipping) Readout(p compare.CurvePoint, beside int) string {
 	offer, other := Called(f.r.s, f.r.offer), Called(f.r.s, f.r.other)

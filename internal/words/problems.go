@@ -113,7 +113,7 @@ var problems = map[library.Cause]func(p *library.Problem) (wrong, remedy string)
 	library.NoName: causeSaid("this work has no file yet", "save it under a name"),
 	library.Busy:   causeSaid("another program has been saving this file for a while", "try again, or save under another name"),
 	library.Damaged: func(p *library.Problem) (string, string) {
-		return "the recovery file is damaged: " + tornSaid(p.Torn), "look at what could be read, or mend the file by hand"
+		return "the recovery file is damaged: " + tornSaid(p.Torn), "look at what could be read, or correct the file by hand"
 	},
 	library.ChangedMeanwhile: causeSaid("the recovery file was changed after it was read, so it was not removed", "look at it once more"),
 	library.NoHome:           causeSaid("this user has no home folder", "set HOME, and start again"),

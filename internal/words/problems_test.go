@@ -46,7 +46,7 @@ func TestFailuresSayWhatAndWhatToDo(t *testing.T) {
 		"/x/u.toml: unsaved work is not safe from a crash: the disk is read-only, so the file was not kept; put that right, and save often until then": &library.Problem{Cause: library.DiskReadOnly, Doing: library.Keeping, Path: "/x/u.toml"},
 		"Unsaved work is not safe from a crash: this user has no home folder; put that right, and save often until then":                               &library.Problem{Cause: library.NoHome, Doing: library.Keeping},
 		"/x/u.toml: there is no permission to write in /x; remove it by hand":                                                                          &library.Problem{Cause: library.MayNotWrite, Doing: library.Removing, Path: "/x/u.toml"},
-		`/x/u.toml: the recovery file is damaged: the line "# file = …" is missing; the line "# written = …" cannot be read: "soon"; its last line is missing, so it may be cut off; look at what could be read, or mend the file by hand`: &library.Problem{Cause: library.Damaged, Doing: library.Opening, Path: "/x/u.toml", Torn: []library.Damage{{Note: "file"}, {Note: "written", Text: "soon"}, {}}},
+		`/x/u.toml: the recovery file is damaged: the line "# file = …" is missing; the line "# written = …" cannot be read: "soon"; its last line is missing, so it may be cut off; look at what could be read, or correct the file by hand`: &library.Problem{Cause: library.Damaged, Doing: library.Opening, Path: "/x/u.toml", Torn: []library.Damage{{Note: "file"}, {Note: "written", Text: "soon"}, {}}},
 		"/x/year.toml: the file is read-only; choose another name, or replace it all the same": fmt.Errorf("saving: %w", &library.Protected{Path: "/x/year.toml"}),
 		"something else": errors.New("something else"),
 	} {

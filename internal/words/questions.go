@@ -50,7 +50,7 @@ const (
 	ChartCost    = "cost per roll"
 	ChartSpend   = "the year's spend"
 	ChartFlip    = "what changes it"
-	ChartSwings  = "how far it may go"
+	ChartSwings  = "what moves the saving"
 	ChartVolumes = "who is cheaper by rolls a year"
 	ChartSizes   = "order size"
 	ChartCuts    = "cut sizes"

@@ -20,7 +20,7 @@ func TestWarnings(t *testing.T) {
 			"The reel: this film has a remjet backing, soot that spoils the baths of an ordinary lab. " +
 				"Ask Town lab before sending it, or choose a process that removes the backing."},
 		{compare.Warning{Code: compare.WarnDevelopingDiffers, Offer: "100 ft", Subject: "In the kitchen"},
-			"The reel: it is developed otherwise than what it is held against (In the kitchen), and EUR 202 of the saving comes from that. " +
+			"The reel: it is developed differently from the offer it is compared with (In the kitchen), and EUR 202 of the saving comes from that. " +
 				"Choose the same Developing for both to compare the film alone."},
 		{compare.Warning{Code: compare.WarnDevelopingMissing, Offer: "Shop roll"},
 			"The boxed rolls: developing is not counted here, but is elsewhere, so its cost per roll looks lower than it is. " +
@@ -33,17 +33,17 @@ func TestWarnings(t *testing.T) {
 				"Mix smaller sets, or gather rolls and develop them together. " +
 				"How long it keeps and how to dispose of it stand on its safety data sheet and in the local rules."},
 		{compare.Warning{Code: compare.WarnFilmExpires, Offer: "100 ft", Amount: num("1")},
-			"The reel: film for 1 roll is too old before it is shot, paid for and thrown away. Order fewer at a time, or shoot more."},
+			"The reel: film for 1 roll is too old before it is shot, paid for and thrown away. Buy a shorter reel, or shoot more."},
 		{compare.Warning{Code: compare.WarnFilmExpires, Offer: "100 ft", Amount: num("7.46")},
-			"The reel: film for 7.5 rolls is too old before it is shot, paid for and thrown away. Order fewer at a time, or shoot more."},
+			"The reel: film for 7.5 rolls is too old before it is shot, paid for and thrown away. Buy a shorter reel, or shoot more."},
 		{compare.Warning{Code: compare.WarnFilmExpires, Offer: "100 ft"},
 			"The reel: at this pace 62 % of an order is shot before it is too old; the cost per roll counts the rest as thrown away. " +
-				"Order fewer at a time, or shoot more."},
+				"Buy a shorter reel, or shoot more."},
 		{compare.Warning{Code: compare.WarnOldQuote, Subject: "USD/EUR", Count: 50},
 			"The rate 1 USD = 0.8875 EUR is of 1 Oct 2026, 50 days ago. Enter today's under Exchange rates."},
 		{compare.Warning{Code: compare.WarnLeftLastsLong, Offer: "100 ft", Amount: num("80.25")},
 			"The reel: the film left (80.3 rolls) lasts longer than 24 months, and what is shot later is counted as worth nothing. " +
-				"Order fewer at a time."},
+				"Buy a shorter reel."},
 		{compare.Warning{Code: compare.WarnOnHandFree, Offer: "100 ft", Amount: num("1")},
 			"The reel: it starts with film that is there already and costs nothing, which flatters it. " +
 				"Set Already there to 0 to compare what is bought."},
@@ -98,7 +98,7 @@ func TestLeftOut(t *testing.T) {
 			"Without the reel: no rate for USD. Add one between USD and EUR under Exchange rates."},
 		{"no yield", compare.Fault{Code: compare.FaultNoYield, Key: "reel.length",
 			Why: scenario.Fault{Code: scenario.NoRoll, Args: scenario.Args{Missing: num("412.5")}}},
-			"Without the reel: the reel gives no roll: 412.5 mm are missing to the shortest roll that would be loaded. Mend Length."},
+			"Without the reel: the reel gives no roll: 412.5 mm are missing to the shortest roll that would be loaded. Correct Length."},
 		{"unknown developing", compare.Fault{Code: compare.FaultDeveloping, Key: "developing",
 			Why: scenario.Fault{Code: scenario.NoProcess, Args: scenario.Args{Got: "Elsewhere"}}},
 			`Without the reel: no way of developing is named "Elsewhere". Choose another under Developing.`},
@@ -113,7 +113,7 @@ func TestLeftOut(t *testing.T) {
 		{"a field of the loading", compare.Fault{Code: compare.FaultInput, Key: "loading.equipment[1].price", Why: below},
 			"Without the reel: Price of equipment under Loading: -3 is below 0."},
 		{"no key", compare.Fault{Code: compare.FaultInput, Why: below},
-			"Without the reel: -3 is below 0. Mend its fields."},
+			"Without the reel: -3 is below 0. Correct its fields."},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			c := year()

@@ -106,7 +106,7 @@ func percentBar(e *sidebyside.Entry, l money.Locale) SideRow {
 	row := SideRow{Name: e.Scenario}
 	a := e.Against()
 	if a == nil || a.SavingPercent == nil {
-		row.Why = "There are not both a reel and boxed rolls to hold against each other."
+		row.Why = "There are not both a reel and boxed rolls to compare."
 		return row
 	}
 	text := voice{l: l}.plain(a.SavingPercent.Round(1), 1) + " %"

@@ -13,7 +13,7 @@ var sizeReasons = map[compare.SizeReason]string{
 	compare.SizeShipping:     "shipping is shared by more of them",
 	compare.SizeFees:         "card and handling fees are shared by more of them",
 	compare.SizeRounding:     "amounts round to a little less",
-	compare.SizeNoCheaper:    "one is enough: more of them bring a roll no lower",
+	compare.SizeNoCheaper:    "one is enough: ordering more makes a roll no cheaper",
 	compare.SizeNoDemand:     "nothing is shot yet",
 	compare.SizeOverLimit:    "the film is worth more than comes in free of duty or tax",
 	compare.SizePaysPost:     "the film is worth too little to be sent free",

@@ -23,12 +23,12 @@ var terms = []term{
 	{"all counted", "The cash, less what is left at the end (film, cassettes and chemistry you will still use, what equipment would sell for), " +
 		"plus what your time is worth."},
 	{"cassette", "The small light-tight can that holds a roll in the camera. Some kinds can be opened and filled again several times."},
-	{"compared with", "The way to buy that the others are held against, usually what you buy now. In the file it is called the baseline."},
+	{"compared with", "The way to buy that the others are compared with, usually what you buy now. In the file it is called the baseline."},
 	{"duty", "A charge on goods brought in from abroad, a percentage that depends on what they are. The customs authority decides what is due."},
 	{"fogged end", "The part of a roll before its trailer that is lit while the film is taped to the spool in daylight. Loading in the dark saves it."},
 	{"free limit", "The value of the film up to which no duty, or no import tax, is due; each has its own. Above it the charge is on the whole, " +
 		"so a little more can cost a lot. The customs authority publishes it."},
-	{"import tax", "What a country takes on goods from abroad in place of its sales tax: at the border, or prepaid to the seller at the checkout. " +
+	{"import tax", "What a country takes on goods from abroad in place of its sales tax: at the border, or through the seller at the checkout. " +
 		"The customs authority decides what is due."},
 	{"landed cost", "All that an order costs until it is in your hands: film, shipping, taxes, the card's fee, duty and handling at the border."},
 	{"leader", "The start of a roll, pulled out of the cassette to thread the camera. It is lit and takes no pictures."},

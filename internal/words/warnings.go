@@ -6,6 +6,7 @@ import (
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
+	"reelworth/internal/scenario"
 )
 
 // warnings is what is said of each: what it is, then what to do.
@@ -52,7 +53,7 @@ func (w warned) remjetToLab() string {
 }
 
 func (w warned) developingDiffers() string {
-	return fmt.Sprintf("it is developed otherwise than what it is held against (%s)%s. "+
+	return fmt.Sprintf("it is developed differently from the offer it is compared with (%s)%s. "+
 		"Choose the same Developing for both to compare the film alone.", w.process(), w.developingShare())
 }
 
@@ -93,13 +94,26 @@ func (w warned) filmExpires() string {
 	o := w.c.Find(w.w.Offer)
 	switch {
 	case w.w.Amount.Sign() > 0:
-		return fmt.Sprintf("film for %s is too old before it is shot, paid for and thrown away. "+
-			"Order fewer at a time, or shoot more.", w.counted(w.w.Amount.Round(1), "roll"))
+		return fmt.Sprintf("film for %s is too old before it is shot, paid for and thrown away. %s, or shoot more.",
+			w.counted(w.w.Amount.Round(1), "roll"), w.buyLess())
 	case o == nil:
-		return "some film is too old before it is shot. Order fewer at a time, or shoot more."
+		return "some film is too old before it is shot. Buy less at a time, or shoot more."
 	}
 	return fmt.Sprintf("at this pace %s of an order is shot before it is too old; the cost per roll counts the rest as thrown away. "+
-		"Order fewer at a time, or shoot more.", w.share(o.UsedShare))
+		"%s, or shoot more.", w.share(o.UsedShare), w.buyLess())
+}
+
+// buyLess is how to have less film at once: one order can be no less than one.
+func (w warned) buyLess() string {
+	switch o := w.c.Find(w.w.Offer); {
+	case o == nil:
+		return "Buy less at a time"
+	case o.Order.Units > 1:
+		return "Order fewer at a time"
+	case o.Kind == scenario.KindReel:
+		return "Buy a shorter reel"
+	}
+	return "Buy a smaller pack"
 }
 
 func (w warned) oldQuote() string {
@@ -116,7 +130,7 @@ func (w warned) oldQuote() string {
 
 func (w warned) leftLastsLong() string {
 	return fmt.Sprintf("the film left (%s) lasts longer than 24 months, and what is shot later is counted as worth nothing. "+
-		"Order fewer at a time.", w.counted(w.w.Amount.Round(1), "roll"))
+		"%s.", w.counted(w.w.Amount.Round(1), "roll"), w.buyLess())
 }
 
 func (w warned) onHandFree() string {

@@ -8,7 +8,7 @@ type costed struct {
 	terms *terms
 }
 
-// against holds one offer against another.
+// against compares one offer with another.
 func against(offer, other costed) *Against {
 	o, b := offer.Offer, other.Offer
 	a := &Against{

@@ -2,7 +2,7 @@ package compare
 
 import "reelworth/internal/scenario"
 
-// Compare computes every offer of a scenario and holds them against each other.
+// Compare computes every offer of a scenario and compares them with each other.
 //
 // faults are those found in this very scenario (and in its file as a whole); what
 // depends on a spoilt part is left out with a Fault of its own, the rest is computed.
@@ -25,7 +25,7 @@ func Compare(s scenario.Scenario, faults []scenario.Fault, today scenario.Date) 
 		offers = append(offers, costed{o, &all[i]})
 	}
 	if !g.spoilt.baseline {
-		holdAgainst(offers, s.Baseline)
+		compareWith(offers, s.Baseline)
 	}
 	c.Verdict = verdictOf(offers, leftOut)
 	c.Warnings = warnings(&c, offers, today)
@@ -45,8 +45,8 @@ func cost(o *Offer, t *terms) {
 	o.Year = t.year()
 }
 
-// holdAgainst holds every other offer against the baseline, if that was computed.
-func holdAgainst(offers []costed, baseline string) {
+// compareWith compares every other offer with the baseline, if that was computed.
+func compareWith(offers []costed, baseline string) {
 	base := -1
 	for i := range offers {
 		if offers[i].Name == baseline {

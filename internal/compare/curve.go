@@ -28,7 +28,7 @@ type Curve struct {
 // CurvePoint is both years at one value of the input.
 type CurvePoint struct{ At, Offer, Other exact.Fraction }
 
-// CurveOf draws an input from one value to another for an offer held against another,
+// CurveOf draws an input from one value to another for an offer compared with another,
 // at so many places evenly apart (at every step, at most, of an input that goes in
 // steps), at today's value, and on both sides of every break. It returns nil where the
 // input does not apply, or an offer is not there. Its only error is ctx's.

@@ -68,9 +68,9 @@ func Weigh(c *Comparison, d Deal) DealAnswer {
 	if other == nil {
 		return a
 	}
-	held, _ := g.terms(c.index(other))
+	rival, _ := g.terms(c.index(other))
 	a.Other = other.Name
-	a.Against = against(costed{&offer, &t}, costed{other, &held})
+	a.Against = against(costed{&offer, &t}, costed{other, &rival})
 	a.Ceiling, _ = ceiling(context.Background(), &t, &other.PerRoll, d.SavingPercent, o.Currency)
 	a.MostBad = mostBad(&t, &offer.Order, other.PerRoll.Total)
 	if offer.CountsDeveloping == other.CountsDeveloping {

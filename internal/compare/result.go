@@ -186,7 +186,7 @@ type Year struct {
 	Long bool
 }
 
-// Against is an offer held against the baseline, or one offer of a pair against the
+// Against is an offer compared with the baseline, or one offer of a pair against the
 // other. Savings are positive when the offer costs less.
 type Against struct {
 	SavingPerRoll    exact.Fraction

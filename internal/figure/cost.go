@@ -97,7 +97,7 @@ func partColour(t palette.Theme, p words.CostPart) color.NRGBA {
 	return t.Time
 }
 
-// compares says whether there is a baseline to hold the others against.
+// compares says whether there is a baseline to compare the others with.
 func (ch *costChart) compares() bool {
 	computed := 0
 	for i := range ch.c.Offers {

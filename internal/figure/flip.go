@@ -54,7 +54,7 @@ type flipChart struct {
 	*sheet
 	flipFinding
 	path    []spot    // of both lines
-	turns   []region  // all of them
+	every   []region  // all of them
 	regions []region  // those named
 	labels  [2]string // what the offer and the other are called
 	pens    [2]pen
@@ -84,8 +84,8 @@ func (f flipFinding) draw(sh *sheet, _, y, bottom float64) {
 	ch := &flipChart{sheet: sh, flipFinding: f}
 	ch.table = ch.pointTable()
 	ch.trace()
-	ch.turns = regionsOf(ch.path)
-	ch.regions = ch.turns
+	ch.every = regionsOf(ch.path)
+	ch.regions = ch.every
 	ch.name()
 	if !ch.lay(y+6, bottom) {
 		return

@@ -158,7 +158,7 @@ func (ch *flipChart) rings() {
 		if !ch.within(value) {
 			continue
 		}
-		at := ch.turning(value)
+		at := ch.crossing(value)
 		left, top := ch.px(at.x), ch.py(at.offer)
 		ch.ringAt(left, top, ch.style.Theme.Accent)
 		ch.hits = append(ch.hits, Hit{Rect: Rect{left - 6, top - 6, 12, 12}, Offer: ch.curve.Offer, Text: ch.say.CrossingReadout(x, ch.saves)})
@@ -166,11 +166,11 @@ func (ch *flipChart) rings() {
 	}
 }
 
-// turning is where the lines cross at a flip, which for an input in steps is half a step
+// crossing is where the lines cross at a flip, which for an input in steps is half a step
 // from it.
-func (ch *flipChart) turning(value float64) spot {
+func (ch *flipChart) crossing(value float64) spot {
 	best, at := math.Inf(1), spot{x: value}
-	for _, r := range ch.turns[:len(ch.turns)-1] {
+	for _, r := range ch.every[:len(ch.every)-1] {
 		if far := math.Abs(r.to - value); far < best {
 			best, at = far, spot{r.to, r.end, r.end}
 		}

@@ -25,7 +25,7 @@ func (m *maker) back() {
 	below := m.y
 	m.y = top
 	m.column(left, words.HandoutVolumes, m.volumes(), 32)
-	m.column(left, words.HandoutTurns, m.turns(), 78)
+	m.column(left, words.HandoutFlips, m.flips(), 78)
 	m.y = max(m.y, below)
 	if cautions := m.cautions(); len(cautions) > 0 && m.room() > 12 {
 		m.heading(m.whole(), words.HandoutCautions)
@@ -84,9 +84,9 @@ func (m *maker) receipt(b block, i int) {
 	m.table(b, head, rows)
 }
 
-// turns are the sentences on what would change the answer, the nearest first, but for the
+// flips are the sentences on what would change the answer, the nearest first, but for the
 // rolls a year: the ranges beside them tell the whole of those.
-func (m *maker) turns() []string {
+func (m *maker) flips() []string {
 	if m.pair == nil || m.c.Verdict.Kind == compare.VerdictUnlike {
 		return nil
 	}

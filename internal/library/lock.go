@@ -29,13 +29,13 @@ func take(on disk, path string, text []byte) (*lock, error) {
 		return nil, err
 	}
 	l := &lock{path, f}
-	held.Store(l, true)
+	unfreed.Store(l, true)
 	return l, nil
 }
 
-// held are the locks not freed yet. Without it the garbage collector would close the
+// unfreed are the locks not freed yet. Without it the garbage collector would close the
 // file of one that nobody looks at any more, and so let go of it.
-var held sync.Map
+var unfreed sync.Map
 
 // inPlace says whether the file is still where it was made, for others to see.
 func (l *lock) inPlace() bool {
@@ -54,7 +54,7 @@ func (l *lock) inPlace() bool {
 func (l *lock) free() {
 	if l != nil && l.file != nil {
 		letGo(l.file, l.path)
-		held.Delete(l)
+		unfreed.Delete(l)
 		l.file = nil
 	}
 }

@@ -124,7 +124,7 @@ func TestAForgottenClaimIsAClaimStill(t *testing.T) {
 	if len(c.Others()) != 1 {
 		t.Error("the claim went with the garbage")
 	}
-	held.Range(func(l, _ any) bool {
+	unfreed.Range(func(l, _ any) bool {
 		if strings.HasPrefix(l.(*lock).path, dir) && l != c.lock {
 			l.(*lock).free()
 		}

@@ -23,7 +23,7 @@ type Recovery struct {
 	dir  string
 	disk disk
 
-	turn   sync.Mutex
+	mu     sync.Mutex
 	name   string // of the files in dir, without endings
 	lock   *lock
 	closed bool
@@ -62,8 +62,8 @@ func (r *Recovery) path() string { return filepath.Join(r.dir, r.name+unsavedEnd
 // nil for none; it is not touched. Errors are *Problem; what was kept before is then
 // kept still.
 func (r *Recovery) Keep(doc *Document, f scenario.File, now time.Time) error {
-	r.turn.Lock()
-	defer r.turn.Unlock()
+	r.mu.Lock()
+	defer r.mu.Unlock()
 	if r.closed {
 		return &Problem{Cause: Closed, Doing: Keeping, Path: r.path()}
 	}
@@ -95,8 +95,8 @@ func (r *Recovery) ready(doc *Document) error {
 // Drop removes what is kept: it was saved, or is not wanted. Keep may go on after.
 // Errors are *Problem.
 func (r *Recovery) Drop() error {
-	r.turn.Lock()
-	defer r.turn.Unlock()
+	r.mu.Lock()
+	defer r.mu.Unlock()
 	return r.drop()
 }
 
@@ -126,8 +126,8 @@ func isForeign(path string) bool {
 // Close ends the recovery of a window that ends as it should: it drops what is kept,
 // and nothing is kept any more. Errors are *Problem.
 func (r *Recovery) Close() error {
-	r.turn.Lock()
-	defer r.turn.Unlock()
+	r.mu.Lock()
+	defer r.mu.Unlock()
 	if r.closed {
 		return nil
 	}

@@ -44,7 +44,7 @@ func keep(t *testing.T, r *Recovery, d *Document, f scenario.File) {
 
 // crash lets go of a window's lock as the system does when its process is gone.
 func crash(r *Recovery) {
-	held.Delete(r.lock)
+	unfreed.Delete(r.lock)
 	r.lock.file.Close()
 }
 

@@ -34,7 +34,7 @@ type Worked struct {
 	Reference *Reference     // nil without a published rate of that day or the week before
 }
 
-// Reference is a statement held against a published rate.
+// Reference is a statement compared with a published rate.
 type Reference struct {
 	Day    scenario.Date
 	Rate   exact.Fraction // 1 Currency = Rate Card
@@ -78,7 +78,7 @@ func (s Statement) quote(equals decimal.Decimal, date scenario.Date, source stri
 	return scenario.Rate{One: s.Currency, Equals: equals, In: s.Card, Date: date, Source: source}
 }
 
-// against holds the statement's rate against the bank's of that day.
+// against compares the statement's rate with the bank's of that day.
 func (s Statement) against(f *File, charged exact.Fraction) *Reference {
 	day, ok := f.WithBoth(s.Currency, s.Card, s.Date, daysBack)
 	if !ok {

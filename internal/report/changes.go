@@ -14,7 +14,7 @@ func (b builder) changes() (list []section) {
 	if b.c.Outlook == nil {
 		return nil
 	}
-	for _, s := range []section{b.turns(), b.volumes(), b.swings(), b.sizes(), b.cuts(), b.ceilings()} {
+	for _, s := range []section{b.flips(), b.volumes(), b.swings(), b.sizes(), b.cuts(), b.ceilings()} {
 		if len(s.grids) > 0 {
 			list = append(list, s)
 		}
@@ -22,8 +22,8 @@ func (b builder) changes() (list []section) {
 	return list
 }
 
-// turns are the flips of the verdict's pair.
-func (b builder) turns() section {
+// flips are the flips of the verdict's pair.
+func (b builder) flips() section {
 	p := b.c.Outlook.Pair
 	if p == nil {
 		return section{}

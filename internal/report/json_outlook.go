@@ -8,7 +8,7 @@ import (
 
 // What changes the answer is written where a comparison carries its outlook.
 
-// jsonChanges is what is added to an offer held against the baseline.
+// jsonChanges is what is added to an offer compared with the baseline.
 type jsonChanges struct {
 	Flips   []jsonFlip   `json:"flips"`
 	Swings  []jsonSwing  `json:"swings"`

@@ -19,10 +19,10 @@ type (
 	jsonEntry struct {
 		File     string `json:"file"`
 		Scenario string `json:"scenario"`
-		*jsonStanding
+		*jsonSide
 		Fault string `json:"fault,omitempty"`
 	}
-	jsonStanding struct {
+	jsonSide struct {
 		Home          string              `json:"home"`
 		Kind          compare.VerdictKind `json:"kind"`
 		Reel          *jsonBest           `json:"reel"`
@@ -49,15 +49,15 @@ func SideBySideJSON(w io.Writer, list []sidebyside.Entry) error {
 		e := &list[i]
 		out[i] = jsonEntry{File: e.File, Scenario: e.Scenario, Fault: e.Fault}
 		if e.Comparison != nil {
-			out[i].jsonStanding = standingOf(e)
+			out[i].jsonSide = sideOf(e)
 		}
 	}
 	return writeJSON(w, out)
 }
 
-func standingOf(e *sidebyside.Entry) *jsonStanding {
+func sideOf(e *sidebyside.Entry) *jsonSide {
 	c := e.Comparison
-	j := &jsonStanding{Home: c.Scenario.Home, Kind: c.Verdict.Kind, Reel: bestOf(e, e.Reel()), Boxed: bestOf(e, e.Boxed())}
+	j := &jsonSide{Home: c.Scenario.Home, Kind: c.Verdict.Kind, Reel: bestOf(e, e.Reel()), Boxed: bestOf(e, e.Boxed())}
 	if e.Into.Currency != "" {
 		j.In = &e.Into.Currency
 		if e.Into.Factor == nil {

@@ -6,7 +6,7 @@ import "strings"
 // "rate:USD/EUR", the quote as it stands in the file (1 USD = x EUR).
 type Input string
 
-// The inputs beside the quotes. "Offer" is whichever offer is held against the
+// The inputs beside the quotes. "Offer" is whichever offer is compared with the
 // baseline.
 const (
 	InputOfferPrice         Input = "offer.price"

@@ -241,7 +241,7 @@ type Boxed struct {
 // Range is how far an input may go, where the user knows better than 10 % up and down.
 type Range struct {
 	Input Input   `toml:"input" rule:"required"`
-	Offer string  `toml:"offer"` // only while this offer is held against the baseline; "" for all
+	Offer string  `toml:"offer"` // only while this offer is compared with the baseline; "" for all
 	Low   Decimal `toml:"low" rule:"required"`
 	High  Decimal `toml:"high" rule:"required"`
 	Extra Extra

@@ -53,7 +53,7 @@ func (e *Entry) offer(name func(*compare.Verdict) string) *compare.Offer {
 	return e.Comparison.Find(name(&e.Comparison.Verdict))
 }
 
-// Against is the best reel held against the best boxed offer, nil when one-sided.
+// Against is the best reel compared with the best boxed offer, nil when one-sided.
 func (e *Entry) Against() *compare.Against {
 	if e.Comparison == nil {
 		return nil

@@ -74,13 +74,13 @@ func CostTitle(c *compare.Comparison, l money.Locale) string {
 	switch {
 	case p.reel == nil && p.boxed == nil:
 		return nothingTitle(c)
-	case p.reel == nil || p.boxed == nil || p.held == nil:
+	case p.reel == nil || p.boxed == nil || p.against == nil:
 		return p.oneSidedCost(c)
 	case p.kind == compare.VerdictUnlike:
 		return notAlike
 	}
 	from, than := "A roll from "+p.theReel(), p.aBoxedRoll()
-	difference := p.held.SavingPerRoll
+	difference := p.against.SavingPerRoll
 	switch difference.Round(p.places()).Sign() {
 	case 0:
 		return fmt.Sprintf("%s costs as much as %s", from, than)
@@ -103,12 +103,12 @@ func SpendTitle(c *compare.Comparison, l money.Locale) string {
 		return nothingTitle(c)
 	case shot(p.s).IsZero():
 		return "Nothing is shot " + period(p.s.Months)
-	case p.reel == nil || p.boxed == nil || p.held == nil:
+	case p.reel == nil || p.boxed == nil || p.against == nil:
 		return p.oneSidedSpend()
 	case p.kind == compare.VerdictUnlike:
 		return notAlike
 	}
-	if m := p.held.EvenMonth; m > 0 && p.kind != compare.VerdictReelIfKept {
+	if m := p.against.EvenMonth; m > 0 && p.kind != compare.VerdictReelIfKept {
 		return p.aheadTitle(m)
 	}
 	return p.cashTitle()
@@ -203,11 +203,11 @@ func ordersIn(o *compare.Offer, month int) int64 {
 // pairOf is the verdict's pair.
 func pairOf(c *compare.Comparison, l money.Locale) pair {
 	return pair{
-		voice: voiceOf(c, l),
-		kind:  c.Verdict.Kind,
-		reel:  c.Find(c.Verdict.Reel),
-		boxed: c.Find(c.Verdict.Boxed),
-		held:  c.Verdict.Pair,
+		voice:   voiceOf(c, l),
+		kind:    c.Verdict.Kind,
+		reel:    c.Find(c.Verdict.Reel),
+		boxed:   c.Find(c.Verdict.Boxed),
+		against: c.Verdict.Pair,
 	}
 }
 
@@ -243,7 +243,7 @@ func (p pair) theBoxed() string {
 	return "the best boxed offer"
 }
 
-// oneSidedCost is said where nothing of the other kind can be held against.
+// oneSidedCost is said where there is nothing of the other kind to compare with.
 func (p pair) oneSidedCost(c *compare.Comparison) string {
 	least, count := (*compare.Offer)(nil), 0
 	for i := range c.Offers {
@@ -296,7 +296,7 @@ func (p pair) evenIn(month int) bool {
 
 // cashTitle is said where the reel never gets ahead for good.
 func (p pair) cashTitle() string {
-	reel, saving := capital(p.theReel()), p.held.SavingCash
+	reel, saving := capital(p.theReel()), p.against.SavingCash
 	var left string
 	if over := p.over(); over != "" {
 		left = ", and leaves " + over

@@ -11,7 +11,7 @@ import (
 // What the sections of a printed comparison are called.
 const (
 	HandoutWays     = "Ways to buy"
-	HandoutTurns    = "What would change the answer"
+	HandoutFlips    = "What would change the answer"
 	HandoutVolumes  = VolumesTitle
 	HandoutAssumed  = "What is assumed"
 	HandoutRates    = "Rates"

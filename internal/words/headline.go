@@ -30,11 +30,11 @@ var headlines = map[compare.VerdictKind]func(pair) Headline{
 // Verdict is the headline of a comparison.
 func Verdict(c *compare.Comparison, l money.Locale) Headline {
 	p := pair{
-		voice: voiceOf(c, l),
-		kind:  c.Verdict.Kind,
-		reel:  c.Find(c.Verdict.Reel),
-		boxed: c.Find(c.Verdict.Boxed),
-		held:  c.Verdict.Pair,
+		voice:   voiceOf(c, l),
+		kind:    c.Verdict.Kind,
+		reel:    c.Find(c.Verdict.Reel),
+		boxed:   c.Find(c.Verdict.Boxed),
+		against: c.Verdict.Pair,
 	}
 	if p.reel == nil && p.boxed == nil {
 		return p.nothing(OnlyUnpriced(c))
@@ -43,7 +43,7 @@ func Verdict(c *compare.Comparison, l money.Locale) Headline {
 		return p.idle()
 	}
 	say, known := headlines[p.kind]
-	if !known || p.reel == nil || p.boxed == nil || p.held == nil {
+	if !known || p.reel == nil || p.boxed == nil || p.against == nil {
 		return p.oneSided()
 	}
 	h := say(p)
@@ -58,11 +58,11 @@ type pair struct {
 	voice
 	kind        compare.VerdictKind
 	reel, boxed *compare.Offer   // nil where there is none
-	held        *compare.Against // the reel against the boxed
+	against     *compare.Against // the reel against the boxed
 }
 
 func (p pair) buyReel() Headline {
-	strong := p.whole(p.held.SavingCash) + " in cash"
+	strong := p.whole(p.against.SavingCash) + " in cash"
 	text := fmt.Sprintf("%s saves %s %s", p.begin(p.reel), strong, period(p.s.Months))
 	if over := p.over(); over != "" {
 		text += " and leaves " + over + " over"
@@ -70,24 +70,24 @@ func (p pair) buyReel() Headline {
 	return Headline{
 		Text:   join(text+".", p.ahead()),
 		Strong: strong,
-		Saves:  p.held.SavingCash.Sign() > 0,
+		Saves:  p.against.SavingCash.Sign() > 0,
 		Under:  join(p.allCounted(), p.paid()),
 	}
 }
 
 func (p pair) buyBoxed() Headline {
-	cash := p.held.SavingCash
+	cash := p.against.SavingCash
 	h := Headline{}
 	switch cash.Sign() {
 	case -1:
 		h.Strong = p.whole(cash.Neg()) + " more"
 		h.Text = fmt.Sprintf("Buy boxed: %s would cost %s %s.", p.called(p.reel), h.Strong, period(p.s.Months))
 	case 0:
-		h.Strong = p.whole(p.held.Saving.Neg()) + " more"
+		h.Strong = p.whole(p.against.Saving.Neg()) + " more"
 		h.Text = fmt.Sprintf("Buy boxed: %s would cost the same in cash %s, all counted %s.",
 			p.called(p.reel), period(p.s.Months), h.Strong)
 	default:
-		h.Strong = p.whole(p.held.Saving.Neg()) + " more"
+		h.Strong = p.whole(p.against.Saving.Neg()) + " more"
 		h.Text = fmt.Sprintf("Buy boxed: %s would save %s in cash %s, but all counted cost %s.",
 			p.called(p.reel), p.whole(cash), period(p.s.Months), h.Strong)
 	}
@@ -100,12 +100,12 @@ func (p pair) either() Headline {
 	return Headline{
 		Text:   fmt.Sprintf("About the same: %s either way. Decide by effort and taste.", cost),
 		Strong: cost,
-		Under:  sentence(fmt.Sprintf("%s %s; in cash, %s", p.counted(), period(p.s.Months), p.difference(p.held.SavingCash))),
+		Under:  sentence(fmt.Sprintf("%s %s; in cash, %s", p.counted(), period(p.s.Months), p.difference(p.against.SavingCash))),
 	}
 }
 
 func (p pair) reelIfKept() Headline {
-	cash := p.held.SavingCash.Neg()
+	cash := p.against.SavingCash.Neg()
 	strong := p.whole(cash) + " in cash more"
 	if cash.IsZero() {
 		strong = "the same in cash"
@@ -199,18 +199,18 @@ func (p pair) withOver(o *compare.Offer) string {
 
 // ahead says from when on the reel has cost less cash.
 func (p pair) ahead() string {
-	switch p.held.EvenMonth {
+	switch p.against.EvenMonth {
 	case 0:
 		return ""
 	case 1:
 		return "It is ahead from the start."
 	}
-	return fmt.Sprintf("It is ahead from %s on.", MonthName(p.s, p.held.EvenMonth))
+	return fmt.Sprintf("It is ahead from %s on.", MonthName(p.s, p.against.EvenMonth))
 }
 
 // inCash says that a boxed headline spoke of cash, where all counted differs from it.
 func (p pair) inCash() string {
-	if p.held.SavingCash.Sign() < 0 {
+	if p.against.SavingCash.Sign() < 0 {
 		return "That is cash" + p.withOver(p.reel) + "."
 	}
 	return ""
@@ -228,10 +228,10 @@ func (p pair) allCounted() string {
 
 // counted says what the reel costs against the boxed film, with what is left over.
 func (p pair) counted() string {
-	if p.held.Saving.IsZero() {
+	if p.against.Saving.IsZero() {
 		return fmt.Sprintf("All counted, %s costs the same as %s", p.called(p.reel), p.called(p.boxed))
 	}
-	return fmt.Sprintf("All counted, %s costs %s than %s", p.called(p.reel), p.difference(p.held.Saving), p.called(p.boxed))
+	return fmt.Sprintf("All counted, %s costs %s than %s", p.called(p.reel), p.difference(p.against.Saving), p.called(p.boxed))
 }
 
 // parts says how much of the saving comes from the film and how much from developing.
@@ -239,7 +239,7 @@ func (p pair) parts() string {
 	if !p.reel.CountsDeveloping {
 		return ""
 	}
-	film, dev := p.filmPart(), p.held.SavingDeveloping
+	film, dev := p.filmPart(), p.against.SavingDeveloping
 	way := p.developingWay()
 	switch {
 	case film.IsZero() && dev.IsZero():
@@ -262,7 +262,7 @@ func (p pair) parts() string {
 // filmPart is what of the saving comes from the film, such that in whole units it and the
 // part from developing add up to the saving said.
 func (p pair) filmPart() exact.Fraction {
-	film, dev, all := p.held.SavingFilm, p.held.SavingDeveloping, p.held.Saving
+	film, dev, all := p.against.SavingFilm, p.against.SavingDeveloping, p.against.Saving
 	if p.tiny(film) || p.tiny(dev) || p.tiny(all) {
 		return film
 	}
@@ -272,7 +272,7 @@ func (p pair) filmPart() exact.Fraction {
 	return film
 }
 
-// developingWay names what the reel's developing does otherwise than the boxed one's.
+// developingWay names how the reel's developing differs from the boxed one's.
 func (p pair) developingWay() string {
 	reel, boxed := p.process(p.reel), p.process(p.boxed)
 	switch {
@@ -296,7 +296,7 @@ func (p pair) process(o *compare.Offer) *scenario.Developing {
 // paid says after how many rolls the equipment has paid for itself; "" when there is
 // none to pay, or when it never does.
 func (p pair) paid() string {
-	r := p.held.PaybackRolls
+	r := p.against.PaybackRolls
 	if r == nil || r.Sign() <= 0 {
 		return ""
 	}
@@ -305,14 +305,14 @@ func (p pair) paid() string {
 
 // longRun says what would turn a boxed verdict, as far as one roll tells.
 func (p pair) longRun() string {
-	if p.held.SavingPerRoll.Sign() <= 0 {
+	if p.against.SavingPerRoll.Sign() <= 0 {
 		return fmt.Sprintf("Roll for roll, %s is no cheaper either.", p.called(p.reel))
 	}
-	turn := fmt.Sprintf("In the long run a roll from %s costs %s less", p.called(p.reel), p.amount(p.held.SavingPerRoll))
-	if r := p.held.PaybackRolls; r != nil && r.Sign() > 0 {
-		return turn + fmt.Sprintf(", and its equipment is paid after %s.", p.rolls(*r))
+	text := fmt.Sprintf("In the long run a roll from %s costs %s less", p.called(p.reel), p.amount(p.against.SavingPerRoll))
+	if r := p.against.PaybackRolls; r != nil && r.Sign() > 0 {
+		return text + fmt.Sprintf(", and its equipment is paid after %s.", p.rolls(*r))
 	}
-	return turn + "."
+	return text + "."
 }
 
 // cheapestBoxed names the boxed offer to buy where there are several.

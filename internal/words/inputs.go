@@ -15,7 +15,7 @@ type rivals struct {
 	offer, other string
 }
 
-// InputName names an input in a table, for an offer held against another: "price of the
+// InputName names an input in a table, for an offer compared with another: "price of the
 // reel", "1 USD".
 func InputName(c *compare.Comparison, offer, other string, input scenario.Input) string {
 	return rivals{voiceOf(c, ""), offer, other}.name(input)

@@ -23,16 +23,16 @@ type Field struct {
 	Input Input
 	Focus fyne.Focusable
 	// meaning is the engine's words for the value: the key to ask for, "" for none.
-	meaning  string
-	unit     func(s *scenario.Scenario) string // nil for one that never changes
-	label    func(s *scenario.Scenario) string // likewise
-	Problem  string                            // what is wrong with what stands in the field
-	standing string                            // what is wrong with the scenario's own value
-	wanted   string                            // what to say while the field is empty
-	inside   bool
-	beside   *Field  // the choice in the place of the unit, nil for none
-	takers   []taker // of what may be written beside the number
-	said     string  // what was understood by it, until the field is left
+	meaning string
+	unit    func(s *scenario.Scenario) string // nil for one that never changes
+	label   func(s *scenario.Scenario) string // likewise
+	Problem string                            // what is wrong with what stands in the field
+	blame   string                            // what is wrong with the scenario's own value
+	wanted  string                            // what to say while the field is empty
+	inside  bool
+	beside  *Field  // the choice in the place of the unit, nil for none
+	takers  []taker // of what may be written beside the number
+	said    string  // what was understood by it, until the field is left
 	// instead asks back where what was chosen makes no sense but shows what is meant; nil
 	// for never.
 	instead func(next *scenario.Scenario) *question
@@ -162,7 +162,7 @@ func (f *Field) isEmpty() bool {
 // refuse keeps what was typed in the field and says beside it what to write instead. why
 // is what is wrong, "" for nothing.
 func (f *Field) refuse(why, remedy string) {
-	f.Problem, f.standing = why, ""
+	f.Problem, f.blame = why, ""
 	f.Row.Answers = nil
 	f.Input.SetFaulty(why != "")
 	if why != "" {

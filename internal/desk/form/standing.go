@@ -93,8 +93,8 @@ func (f *Form) unfoldFaulty(faults []scenario.Fault) {
 
 // stand shows what is wrong with the value that the scenario has, "" for nothing.
 func (f *Field) stand(why string) {
-	was := f.standing
-	f.standing = why
+	was := f.blame
+	f.blame = why
 	if f.Problem != "" || why == "" && was == "" {
 		return
 	}
@@ -110,8 +110,8 @@ func (f *Field) stand(why string) {
 
 // isBlamed says whether something is wrong in the field's row.
 func (f *Field) isBlamed() bool {
-	return f.Problem != "" || f.standing != "" || f.beside != nil && (f.beside.Problem != "" || f.beside.standing != "")
+	return f.Problem != "" || f.blame != "" || f.beside != nil && (f.beside.Problem != "" || f.beside.blame != "")
 }
 
 // IsBlamed says whether something is wrong with the value that the scenario itself has.
-func (f *Field) IsBlamed() bool { return f.standing != "" }
+func (f *Field) IsBlamed() bool { return f.blame != "" }

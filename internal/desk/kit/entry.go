@@ -18,7 +18,7 @@ type Entry struct {
 	Called  called // by what stands beside it, nil for nothing
 	Wheel   *Wheel // over the text, where the toolkit would keep the wheel to itself
 	inside  bool
-	held    bool   // the focus is lent to a click beside the text
+	lent    bool   // the focus is lent to a click beside the text
 	Before  string // the text when the field was entered
 }
 
@@ -30,8 +30,8 @@ func newEntry() *Entry {
 
 func (t *Entry) FocusGained() {
 	t.Entry.FocusGained()
-	if t.held {
-		t.held = false // nothing was left
+	if t.lent {
+		t.lent = false // nothing was left
 		return
 	}
 	t.inside, t.Before = true, t.Text
@@ -43,7 +43,7 @@ func (t *Entry) FocusGained() {
 
 func (t *Entry) FocusLost() {
 	t.Entry.FocusLost()
-	if !t.held {
+	if !t.lent {
 		t.leave()
 	}
 }
@@ -52,7 +52,7 @@ func (t *Entry) FocusLost() {
 func (t *Entry) Inside() bool { return t.inside }
 
 func (t *Entry) leave() {
-	t.inside, t.held = false, false
+	t.inside, t.lent = false, false
 	if t.Entered != nil {
 		t.Entered(false)
 	}
@@ -76,7 +76,7 @@ func (t *Entry) Resume(from *Entry) {
 	t.SetText(from.Text)
 	t.OnChanged = tell
 	t.CursorColumn = from.CursorColumn
-	t.inside, t.held, t.Before = true, true, from.Before
+	t.inside, t.lent, t.Before = true, true, from.Before
 }
 
 func (t *Entry) SelectAll() { t.Entry.TypedShortcut(&fyne.ShortcutSelectAll{}) }

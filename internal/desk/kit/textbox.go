@@ -67,18 +67,18 @@ func (b *TextBox) enter() {
 
 // MouseDown beside the text of a field that is entered already does not leave it, though
 // the toolkit takes the focus away: what is typed next goes where the cursor was.
-func (b *TextBox) MouseDown(*desktop.MouseEvent) { b.Entry.held = b.Entry.inside }
+func (b *TextBox) MouseDown(*desktop.MouseEvent) { b.Entry.lent = b.Entry.inside }
 
 // MouseUp gives the focus back.
 func (b *TextBox) MouseUp(*desktop.MouseEvent) {
-	if b.Entry.held {
+	if b.Entry.lent {
 		b.enter()
 	}
 }
 
 // MouseOut leaves the field if the button was pressed in it and is not let go there.
 func (b *TextBox) MouseOut() {
-	if b.Entry.held {
+	if b.Entry.lent {
 		b.Entry.leave()
 	}
 }

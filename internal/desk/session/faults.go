@@ -5,8 +5,8 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// standing are the faults of a state of the work.
-type standing struct {
+// checked are the faults of a state of the work.
+type checked struct {
 	known  bool
 	mark   draft.Mark
 	at     int
@@ -17,7 +17,7 @@ type standing struct {
 // faults in it.
 func (s *Session) Faults() []scenario.Fault {
 	if f := &s.faults; !f.known || f.mark != s.Draft.Mark() || f.at != s.At {
-		*f = standing{true, s.Draft.Mark(), s.At, scenario.Check(s.Current())}
+		*f = checked{true, s.Draft.Mark(), s.At, scenario.Check(s.Current())}
 	}
 	return s.faults.faults
 }

@@ -21,7 +21,7 @@ type Session struct {
 	epoch    uint64             // rises when answers to earlier questions no longer fit
 	Withheld map[string]string  // what was typed and could not be taken, by field
 	demo     bool               // it began as the built-in demo
-	faults   standing
+	faults   checked
 	acted    Place // where the last undo or redo changed something
 }
 

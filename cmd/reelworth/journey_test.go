@@ -346,7 +346,11 @@ func (j *journey) into(key, text string) {
 func TestByKeyboardOnly(t *testing.T) {
 	j := start(t, "")
 	j.keys("ctrl+n")
-	j.until("the new scenario is there", func(v desk.View) bool { return v.Form == "New scenario" && len(v.Offers) == 2 })
+	j.until("the new scenario asks for what it needs", func(v desk.View) bool { return len(v.Offers) == 2 && v.Form == "New scenario" })
+	j.keys("ctrl+t", "ctrl+a")
+	j.types("By keys alone")
+	j.keys("Return")
+	j.until("it has its name", func(v desk.View) bool { return v.Form == "By keys alone" })
 
 	j.into(catalogue.RollsAMonth, "2")
 	j.into("offer[1].price", "11.90")
@@ -359,7 +363,7 @@ func TestByKeyboardOnly(t *testing.T) {
 	j.into("rate[1].equals", "0.89")
 	j.until("the reel is computed", func(v desk.View) bool { return v.Offers[1].PerRoll != "–" })
 
-	s := scenario.New("New scenario", "EUR", scenario.Month{Year: time.Now().Year(), Month: time.Now().Month()})
+	s := scenario.New("By keys alone", "EUR", scenario.Month{Year: time.Now().Year(), Month: time.Now().Month()})
 	s.Shooting = s.Shooting.Evenly(decimal.RequireFromString("2"))
 	s.Offers[0].Price = decimal.RequireFromString("11.90")
 	s.Offers[1].Price, s.Offers[1].Currency = decimal.RequireFromString("96.50"), "USD"

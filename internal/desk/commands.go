@@ -43,7 +43,6 @@ func (c commands) file() *fyne.Menu {
 	quit.IsQuit = true
 	recent := fyne.NewMenuItem(words.MenuRecent, nil)
 	recent.ChildMenu = c.recent()
-	export := func(fig int) func() { return func() { d.asker.AskExport(fig) } }
 	return fyne.NewMenu(words.MenuFile,
 		c.add(words.MenuOpen, fyne.KeyO, ctrl, d.files.askOpen),
 		recent,
@@ -53,17 +52,18 @@ func (c commands) file() *fyne.Menu {
 		c.add(words.MenuOpenRates, "", 0, func() { c.rates(asPages{d}.OpenRates) }),
 		c.add(words.MenuFetchRates, "", 0, func() { c.rates(asPages{d}.FetchRates) }),
 		fyne.NewMenuItemSeparator(),
-		c.work(words.MenuExportCost, fyne.KeyE, ctrl, export(answer.Cost)),
-		c.work(words.MenuExportSpend, fyne.KeyE, ctrlShift, export(answer.Spend)),
-		c.work(words.MenuExportFlip, "", 0, export(answer.Flip)),
-		c.work(words.MenuExportSwings, "", 0, export(answer.Swings)),
-		c.work(words.MenuExportVolumes, "", 0, export(answer.Volumes)),
-		c.work(words.MenuExportSizes, "", 0, export(answer.Sizes)),
-		c.work(words.MenuExportCuts, "", 0, export(answer.Cuts)),
-		c.work(words.MenuExportPast, "", 0, export(answer.Days)),
+		c.work(words.MenuExport, fyne.KeyE, ctrl, func() { d.asker.AskExport(onPage[d.answer.At()]) }),
+		c.work(words.MenuReport, fyne.KeyE, ctrlShift, func() { d.asker.AskExport(answer.Report) }),
+		c.work(words.MenuSpreadsheet, "", 0, func() { d.asker.AskExport(answer.Spreadsheet) }),
 		fyne.NewMenuItemSeparator(),
 		quit,
 	)
+}
+
+// onPage is what an export of each page begins with.
+var onPage = map[int]int{
+	pages.Charts: answer.Cost, pages.Receipt: answer.Report, pages.Changes: answer.Flip, pages.Sizes: answer.Sizes,
+	pages.Past: answer.Days, pages.Tables: answer.Tables, pages.Notes: answer.Report,
 }
 
 // rates turns to the page that shows published rates, and gets some.
@@ -92,6 +92,7 @@ func (c commands) edit() *fyne.Menu {
 	c.m.undo, c.m.redo = c.add(words.MenuUndo, "", 0, d.undo), c.add(words.MenuRedo, "", 0, d.redo)
 	c.m.undo.Shortcut, c.m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{} // as the toolkit calls Ctrl+Z and Ctrl+Y
 	c.m.edit = fyne.NewMenu(words.MenuEdit, c.m.undo, c.m.redo, fyne.NewMenuItemSeparator(),
+		c.work(words.MenuCopySummary, fyne.KeyC, ctrlShift, d.asker.CopySummary), fyne.NewMenuItemSeparator(),
 		c.add(words.MenuAddReel, fyne.KeyR, ctrl, func() { d.addOffer(scenario.KindReel) }),
 		c.add(words.MenuAddBoxed, fyne.KeyR, ctrlShift, func() { d.addOffer(scenario.KindBoxed) }),
 		c.add(words.MenuDeal, fyne.KeyI, ctrl, d.asker.AskDeal),

@@ -1,5 +1,7 @@
 package words
 
+import "strings"
+
 // Question is what is asked before something is done that loses something.
 type Question struct {
 	Title, Text string
@@ -60,6 +62,17 @@ func Exported(path string, parted bool) string {
 	}
 	return "Written to " + path
 }
+
+// Lacking says which letters stand as boxes in what was written, "" for none.
+func Lacking(letters []rune) string {
+	if len(letters) == 0 {
+		return ""
+	}
+	return ". The typeface lacks " + strings.Join(strings.Split(string(letters), ""), " ") + "; a box stands in each one's place."
+}
+
+// SummaryCopied says that the finding can be pasted.
+const SummaryCopied = "The summary is copied."
 
 // parting is said of a file that had hard links.
 const parting = "It had other names (hard links); they keep what it held before."

@@ -5,7 +5,7 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"In a number: up and down change it. In the left column: up and down go to the next way to buy.\n\n" +
 	"In a choice: up and down choose, letters find, Space opens the list. Esc leaves a question.\n\n" +
 	"Ctrl+1 to Ctrl+7: the pages of the answer.\n\n" +
-	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as. Ctrl+E exports the cost per roll, Ctrl+Shift+E the year's spend.\n\n" +
+	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as. Ctrl+E exports what the page shows, Ctrl+Shift+E a report; Ctrl+Shift+C copies the summary.\n\n" +
 	"Ctrl+Z undo, Ctrl+Y redo.\n\n" +
 	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, F2 or Ctrl+Shift+T renames it, Ctrl+Shift+Up and Down move it, " +
 	"Ctrl+B compares the others with it. Ctrl+I asks whether something offered is a deal.\n\n" +

@@ -1,6 +1,9 @@
 package words
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // A new scenario, and a scenario's name.
 const (
@@ -56,15 +59,35 @@ const (
 	ChartCuts    = "cut sizes"
 	ChartPast    = "the past"
 
+	ExportReport      = "report"
+	ExportSpreadsheet = "spreadsheet"
+	ExportTables      = "tables"
+	ExportData        = "data"
+
 	Export           = "Export"
+	ExportWhat       = "What"
+	ExportForm       = "Form"
+	ExportPaper      = "Paper"
+	PaperA4          = "A4"
+	PaperLetter      = "Letter"
 	ExportColours    = "Colours"
 	ExportScale      = "Size of a PNG"
 	ColoursPaper     = "paper"
 	ColoursSafelight = "safelight"
 )
 
-// ExportOf is the title of the question where to write a chart.
-func ExportOf(chart string) string { return Export + " " + chart }
+// FormOf is the form of a file by its ending, in a list.
+func FormOf(ending string) string {
+	about := map[string]string{
+		".png": "a picture", ".svg": "lines to edit", ".pdf": "to print",
+		".csv": "for a spreadsheet", ".md": "for notes and talks", ".json": "for programs", ".xlsx": "with live formulas",
+	}[ending]
+	name := strings.ToUpper(strings.TrimPrefix(ending, "."))
+	if ending == ".md" {
+		name = "Markdown"
+	}
+	return name + ", " + about
+}
 
 // What widgets say of themselves.
 const (

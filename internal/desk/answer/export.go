@@ -15,10 +15,10 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// Export is a chart to be handed on.
+// Export is a chart to be handed on, or more than a chart.
 type Export struct {
-	Format   string // png, svg or pdf
-	Figure   int
+	Format   string // png, svg or pdf of a figure
+	Figure   int    // one of the window's, or what is handed on beside them
 	Theme    string // by name
 	Scale    string // pixels of a PNG for a unit
 	Scenario scenario.Scenario
@@ -28,6 +28,7 @@ type Export struct {
 	Flip     FlipKey // the one to draw
 	In       string  // the currency to show it in, "" for home
 	Past     PastOf  // of the figure of the past
+	Letter   bool    // pages are Letter and not A4
 }
 
 // PastOf is which days of which rates are looked back on.

@@ -30,7 +30,7 @@ type BesideExport struct {
 func (a *Asker) AskExportBeside(list []sidebyside.Entry) {
 	choice := &ExportChoice{Theme: kit.Palette().Name, Scale: "2"}
 	a.AskPath(PathQuestion{
-		Title: words.ExportOf(words.SideExported), Confirm: words.Export,
+		Title: words.Export, Confirm: words.Export,
 		Path:    filepath.Join(a.host.Folder(), words.SideExported+words.SideFormats[0]),
 		Endings: words.SideFormats,
 		extra:   choice.rows(),
@@ -46,7 +46,7 @@ func (a *Asker) ExportBeside(path string, e BesideExport) {
 		if err != nil {
 			return func() { a.on.Tell(words.NotExported, words.Failure(err)) }
 		}
-		return a.exporting(path, data, library.Options{})
+		return a.exporting(path, data, "", library.Options{})
 	})
 }
 

@@ -1,6 +1,7 @@
 package dialogs
 
 import (
+	"context"
 	"errors"
 	"path/filepath"
 	"strings"
@@ -12,36 +13,57 @@ import (
 	"reelworth/internal/words"
 )
 
-// ExportChoice is how a chart is to be written.
+// ExportChoice is what is to be written, and how.
 type ExportChoice struct {
-	Figure int    // of the answer
-	Theme  string // by name
+	Figure int    // of the answer, or what is handed on beside them
+	Theme  string // of a chart, by name
 	Scale  string // of a PNG
+	Letter bool   // the pages are Letter and not A4
 }
 
-// exportNames are what the figures are called in a file's name.
-var exportNames = map[int]string{
-	answer.Cost: words.ChartCost, answer.Spend: words.ChartSpend, answer.Flip: words.ChartFlip,
-	answer.Swings: words.ChartSwings, answer.Volumes: words.ChartVolumes, answer.Sizes: words.ChartSizes,
-	answer.Cuts: words.ChartCuts,
-	answer.Days: words.ChartPast,
+// product is something that can be handed on, in some forms, the usual one first.
+type product struct {
+	figure int
+	name   string // in the list, and in a file's name
+	forms  []string
 }
 
-// AskExport asks where to write a chart, and how.
-func (a *Asker) AskExport(fig int) {
-	if fig == answer.Days && a.host.Past().File == nil {
+var (
+	charts   = []string{".png", ".svg", ".pdf"}
+	products = []product{
+		{answer.Cost, words.ChartCost, charts},
+		{answer.Spend, words.ChartSpend, charts},
+		{answer.Flip, words.ChartFlip, charts},
+		{answer.Swings, words.ChartSwings, charts},
+		{answer.Volumes, words.ChartVolumes, charts},
+		{answer.Sizes, words.ChartSizes, charts},
+		{answer.Cuts, words.ChartCuts, charts},
+		{answer.Days, words.ChartPast, charts},
+		{answer.Report, words.ExportReport, []string{".pdf"}},
+		{answer.Spreadsheet, words.ExportSpreadsheet, []string{".xlsx"}},
+		{answer.Tables, words.ExportTables, []string{".csv", ".md"}},
+		{answer.Data, words.ExportData, []string{".json"}},
+	}
+)
+
+// productOf is what is written of a figure, the first of all where there is none.
+func productOf(figure int) product {
+	for _, p := range products {
+		if p.figure == figure {
+			return p
+		}
+	}
+	return products[0]
+}
+
+// AskExport asks what to write, in which form and where. what is what it begins with.
+func (a *Asker) AskExport(what int) {
+	if what == answer.Days && a.host.Past().File == nil {
 		a.on.Tell(words.NoPastYet, words.NoMarket)
 		return
 	}
-	choice := &ExportChoice{Figure: fig, Theme: kit.Palette().Name, Scale: "2"}
-	name := exportNames[fig]
-	a.AskPath(PathQuestion{
-		Title: words.ExportOf(name), Confirm: words.Export,
-		Path:    filepath.Join(a.host.Folder(), FileSafe(a.host.Session().Current().Name+", "+name)+".png"),
-		Endings: []string{".png", ".svg", ".pdf"},
-		extra:   choice.rows(),
-		Then:    func(path string) { a.Export(path, *choice) },
-	})
+	q := &exportQuestion{a: a, choice: ExportChoice{Figure: what, Theme: kit.Palette().Name, Scale: "2"}}
+	q.ask()
 }
 
 // rows are the questions for how a picture looks.
@@ -63,40 +85,40 @@ func FileSafe(name string) string {
 	}, name))
 }
 
-// Export writes a chart away from the interface thread, and says when it could not.
+// Export writes a file away from the interface thread, and says when it could not.
 func (a *Asker) Export(path string, choice ExportChoice) {
 	now := a.host.Session()
 	e := answer.Export{
 		Format: strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), "."),
-		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale,
+		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale, Letter: choice.Letter,
 		Scenario: now.Current(), Chosen: now.ChosenOffer(),
 		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(), In: a.host.ShownIn(),
 		Past: a.host.Past(),
 	}
 	a.work.Do(func() func() {
-		data, err := e.Draw()
+		data, lacking, err := e.Make(context.Background())
 		if err != nil {
 			return func() { a.on.Tell(words.NotExported, words.Failure(err)) }
 		}
-		return a.exporting(path, data, library.Options{})
+		return a.exporting(path, data, words.Lacking(lacking), library.Options{})
 	})
 }
 
 // exporting writes a file, and returns what is to be said about it: in the window, where it
-// asks before it replaces what is protected.
-func (a *Asker) exporting(path string, data []byte, o library.Options) (then func()) {
+// asks before it replaces what is protected. also is said when it is written.
+func (a *Asker) exporting(path string, data []byte, also string, o library.Options) (then func()) {
 	parted, err := library.Export(path, data, o)
 	return func() {
 		var protected *library.Protected
 		switch {
 		case errors.As(err, &protected):
 			a.Sure(words.ProtectedFile(filepath.Base(path), protected.Other), func() {
-				a.work.Do(func() func() { return a.exporting(path, data, library.Options{Force: true}) })
+				a.work.Do(func() func() { return a.exporting(path, data, also, library.Options{Force: true}) })
 			})
 		case err != nil:
 			a.on.Tell(words.NotExported, words.Failure(err))
 		default:
-			a.host.Announce(words.Exported(path, parted))
+			a.host.Announce(words.Exported(path, parted) + also)
 		}
 	}
 }

@@ -18,10 +18,12 @@ import (
 // the file it is pointed at before anything could be checked.
 type PathQuestion struct {
 	Title, Confirm string
-	Path           string     // to begin with
-	Own            string     // a path that is replaced without asking
-	Endings        []string   // allowed, the first is added where there is none
-	extra          []*kit.Row // more to choose
+	Path           string          // to begin with
+	Own            string          // a path that is replaced without asking
+	Endings        []string        // allowed, the first is added where there is none
+	endingsNow     func() []string // in their place where they change, nil else
+	above, extra   []*kit.Row      // more to choose, before the file and after it
+	opened         func(box *kit.TextBox, body *fyne.Container)
 	Then           func(path string)
 }
 
@@ -44,7 +46,11 @@ func (a *Asker) AskPath(q PathQuestion) {
 		chooser.Show()
 	})
 	width := kit.LabelWidth + 400*kit.TextFactor
-	body := kit.NewStack(width, 6, fileRow)
+	body := kit.NewStack(width, 6)
+	for _, r := range q.above {
+		body.Add(r)
+	}
+	body.Add(fileRow)
 	for _, r := range q.extra {
 		body.Add(r)
 	}
@@ -52,7 +58,11 @@ func (a *Asker) AskPath(q PathQuestion) {
 	body.Add(why)
 	var top *kit.Dialog
 	try := func() {
-		path, wrong := finish(box.Entry.Text, q.Endings)
+		endings := q.Endings
+		if q.endingsNow != nil {
+			endings = q.endingsNow()
+		}
+		path, wrong := finish(box.Entry.Text, endings)
 		if wrong != "" {
 			complain(why, wrong)
 			return
@@ -62,6 +72,9 @@ func (a *Asker) AskPath(q PathQuestion) {
 	}
 	box.Entry.OnSubmitted = func(string) { try() }
 	box.Entry.Escape = func() { top.Leave() }
+	if q.opened != nil {
+		q.opened(box, body)
+	}
 	top = a.on.Ask(q.Title, kit.AtWidth(width, body), box.Entry,
 		kit.Reply{Label: words.Cancel}, kit.Reply{Label: q.Confirm, Do: try, Stay: true})
 }

@@ -2,25 +2,73 @@ package desk
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/offers"
+	"reelworth/internal/words"
 )
 
-// columns lays the three columns out with rules between them.
-type columns struct{}
+// What is in sight where the form and the answer have room for one of them only.
+const (
+	atForm = iota
+	atAnswer
+)
 
-func (columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
+// columns lays the three columns out with rules between them: side by side, or in a window
+// too narrow for that the form and the answer in one place, under a switch.
+type columns struct {
+	seen   *kit.Switch
+	narrow bool
+	root   *fyne.Container
+}
+
+// newColumns are the left column, the form and the answer.
+func newColumns(left, middle, right fyne.CanvasObject) *columns {
+	c := &columns{}
+	c.seen = kit.NewSwitch(func() { c.root.Refresh() }, words.SeenForm, words.SeenAnswer)
+	c.root = container.New(c, left, kit.NewRule(), middle, kit.NewRule(), right, c.seen)
+	return c
+}
+
+// look puts the form or the answer in sight.
+func (c *columns) look(at int) { c.seen.Choose(at) }
+
+// least is the width that the three need side by side.
+func (c *columns) least() float32 { return offers.Width() + form.Width() + kit.Scaled(380) }
+
+func (c *columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	left, middle := offers.Width(), form.Width()
+	c.narrow = size.Width < c.least()
+	show(o[2], !c.narrow || c.seen.At == atForm)
+	show(o[3], !c.narrow)
+	show(o[4], !c.narrow || c.seen.At == atAnswer)
+	show(o[5], c.narrow)
 	kit.Place(o[0], 0, 0, left, size.Height)
 	kit.Place(o[1], left-1, 0, 1, size.Height)
+	if c.narrow {
+		edge, top := kit.Scaled(20), c.seen.Height()
+		kit.Place(o[5], left+edge, 0, size.Width-left-2*edge, top)
+		kit.Place(o[2], left, top, min(size.Width-left, kit.Scaled(440)), size.Height-top)
+		kit.Place(o[4], left, top, size.Width-left, size.Height-top)
+		return
+	}
 	kit.Place(o[2], left, 0, middle, size.Height)
 	kit.Place(o[3], left+middle-1, 0, 1, size.Height)
 	x := left + middle
 	kit.Place(o[4], x, 0, max(0, size.Width-x), size.Height)
 }
 
-func (columns) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(offers.Width()+form.Width()+kit.Scaled(380), 500)
+func (c *columns) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(offers.Width()+form.Width(), 500)
+}
+
+func show(o fyne.CanvasObject, yes bool) {
+	switch {
+	case yes && !o.Visible():
+		o.Show()
+	case !yes && o.Visible():
+		o.Hide()
+	}
 }

@@ -68,7 +68,7 @@ var onPage = map[int]int{
 
 // rates turns to the page that shows published rates, and gets some.
 func (c commands) rates(get func()) {
-	c.d.answer.Page(pages.Past)
+	c.d.page(pages.Past)
 	get()
 }
 
@@ -125,7 +125,7 @@ func (c commands) scenario() *fyne.Menu {
 func (c commands) view() *fyne.Menu {
 	d, view := c.d, fyne.NewMenu(words.MenuView)
 	for i, name := range d.answer.Names() {
-		view.Items = append(view.Items, c.add(name, fyne.KeyName('1'+rune(i)), ctrl, func() { d.answer.Page(i) }))
+		view.Items = append(view.Items, c.add(name, fyne.KeyName('1'+rune(i)), ctrl, func() { d.page(i) }))
 	}
 	view.Items = append(view.Items, fyne.NewMenuItemSeparator(), c.add(words.MenuShowIn, fyne.KeyM, ctrl, d.asker.AskShowIn),
 		fyne.NewMenuItemSeparator())

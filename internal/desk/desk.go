@@ -4,7 +4,6 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/dialogs"
 	"reelworth/internal/desk/form"
@@ -50,6 +49,7 @@ type Desk struct {
 	offers *offers.List
 	form   *form.Column
 	answer *pages.Column
+	panes  *columns
 	root   *fyne.Container
 	faults *pages.FaultList // shown in the place of the columns, nil otherwise
 
@@ -128,16 +128,17 @@ func (d *Desk) Session() *session.Session { return d.session }
 
 // layOut makes the columns anew: at the start, and when the size of the text changes.
 func (d *Desk) layOut() {
-	was, page := d.answer, 0
+	was, page, seen := d.answer, 0, atForm
 	if was != nil {
-		page = was.At()
+		page, seen = was.At(), d.panes.seen.At
 	}
 	d.offers = offers.New(asOffers{d})
 	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
 	d.offers.In = kit.NewScroll(d.offers.Content)
-	d.root = container.New(columns{}, d.offers.In, kit.NewRule(),
-		d.form.Content, kit.NewRule(), d.answer.Content)
+	d.panes = newColumns(d.offers.In, d.form.Content, d.answer.Content)
+	d.panes.look(seen)
+	d.root = d.panes.root
 	d.faults = nil
 	d.beside.close()
 	if was != nil {
@@ -181,6 +182,7 @@ func (d *Desk) title() {
 
 // choose turns the window to another way to buy or topic.
 func (d *Desk) choose(sel session.Selection) {
+	d.panes.look(atForm)
 	if sel == d.session.Chosen {
 		return
 	}

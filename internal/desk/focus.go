@@ -13,6 +13,9 @@ func (d *Desk) jump(by int) {
 		stops[1] = d.offers.Scenario
 	}
 	at := (d.columnOfFocus() + by + len(stops)) % len(stops)
+	if at > 0 {
+		d.panes.look(map[int]int{1: atForm, 2: atAnswer}[at])
+	}
 	d.win.Canvas().Focus(stops[at])
 }
 
@@ -32,4 +35,10 @@ func (d *Desk) columnOfFocus() int {
 		return 2
 	}
 	return 1
+}
+
+// page turns the answer to a page, from 0.
+func (d *Desk) page(i int) {
+	d.panes.look(atAnswer)
+	d.answer.Page(i)
 }

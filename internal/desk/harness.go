@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/rates"
@@ -78,6 +79,12 @@ func (h *Harness) Resize(width, height float32) {
 	h.Settle()
 }
 
+// LargestText makes the text as large as it can be.
+func (h *Harness) LargestText() {
+	h.setText(textSizes[len(textSizes)-1].factor)
+	h.Settle()
+}
+
 // SetTheme switches to "paper" or "safelight".
 func (h *Harness) SetTheme(name string) {
 	h.settings.setTheme(kit.ThemeChoice(name))
@@ -87,7 +94,7 @@ func (h *Harness) SetTheme(name string) {
 
 // Page turns the answer to a page, from 0.
 func (h *Harness) Page(i int) {
-	h.answer.Page(i)
+	h.page(i)
 	h.Settle()
 }
 
@@ -175,6 +182,22 @@ func (h *Harness) OpenList(key, typed string) {
 // New begins a scenario from nothing.
 func (h *Harness) New() {
 	h.begin()
+	h.Settle()
+}
+
+// Export opens the question what to export.
+func (h *Harness) Export() {
+	h.asker.AskExport(answer.Cost)
+	h.Settle()
+}
+
+// Rename types a name for the way to buy at i, and Enter.
+func (h *Harness) Rename(i int, name string) {
+	h.offers.Rename(i)
+	if box, ok := h.win.Canvas().Focused().(*kit.Entry); ok {
+		box.SetText(name)
+		box.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	}
 	h.Settle()
 }
 

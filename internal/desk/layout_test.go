@@ -78,6 +78,9 @@ func TestNoTextIsCutOrOverlaps(t *testing.T) {
 					t.Cleanup(func() { kit.SetTextSize(1) })
 					h.Put(file)
 					h.Resize(size.Width, size.Height)
+					if got := h.root.MinSize(); got.Width > size.Width || got.Height > size.Height {
+						t.Errorf("the window insists on %v", got)
+					}
 					for page := range h.answer.Tabs.Pages {
 						h.Page(page)
 						h.inspect(t, fmt.Sprint("page ", h.View().Page))

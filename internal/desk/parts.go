@@ -31,6 +31,7 @@ func (w asForm) Redraw()                   { w.d.pipeline.redraw() }
 func (w asForm) AskDayRates()              { asPages(w).TakeDayRates() }
 func (w asForm) AskStatement()             { w.d.asker.AskStatement(w.d.market.File) }
 func (w asForm) AskSeen(offer int)         { w.d.asker.AskSeen(offer) }
+func (w asForm) InSight()                  { w.d.panes.look(atForm) }
 func (w asForm) Typed() {
 	w.d.show()
 	w.d.pipeline.compute(jobs.Settles)

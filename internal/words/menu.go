@@ -86,6 +86,12 @@ func Keys(ctrl, alt, shift bool, key string) string {
 	return text + key
 }
 
+// What the switch shows where the form and the answer have room for one of them only.
+const (
+	SeenForm   = "What you type"
+	SeenAnswer = "The answer"
+)
+
 // Undo is the command that takes a step back, with what the step is called.
 func Undo(step string) string { return named(MenuUndo, step) }
 

@@ -23,6 +23,7 @@ type Window interface {
 	Withheld() // what was typed is kept out of the scenario
 	Explain()  // fields came into sight that say nothing yet
 	Redraw()   // the figures stress another part now
+	InSight()  // the form is to be seen, where it shares its place with the answer
 	AskSeen(offer int)
 	AskDayRates()  // for a day's published rates
 	AskStatement() // for a purchase on a card statement
@@ -209,6 +210,7 @@ func (c *Column) GoTo(key string) {
 	if f == nil {
 		return
 	}
+	c.win.InSight()
 	if c.form.unfoldFor(f) {
 		c.lay()
 	}
@@ -225,6 +227,7 @@ func (c *Column) First() fyne.Focusable {
 
 // FocusFirst enters the first field.
 func (c *Column) FocusFirst() {
+	c.win.InSight()
 	if f := c.First(); f != nil {
 		c.canvas.Focus(f)
 	}

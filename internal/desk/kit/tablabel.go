@@ -20,6 +20,25 @@ type TabLabel struct {
 	focused bool
 }
 
+func newTabLabel(name string, choose func(), step func(int)) *TabLabel {
+	l := &TabLabel{choose: choose, step: step, Text: NewText(SizeText, Span{Text: name})}
+	l.mark = canvas.NewRectangle(theme.Color(Accent))
+	l.ring = canvas.NewRectangle(theme.Color(Clear))
+	l.ExtendBaseWidget(l)
+	return l
+}
+
+// choosing shows the name, and whether it is the one chosen.
+func (l *TabLabel) choosing(name string, chosen bool) {
+	l.chosen = chosen
+	color := fyne.ThemeColorName(Muted)
+	if chosen {
+		color = Ink
+	}
+	l.Text.Set(Span{Text: name, Bold: chosen, Color: color})
+	l.Refresh()
+}
+
 func (l *TabLabel) Tapped(*fyne.PointEvent) { l.choose() }
 func (l *TabLabel) Cursor() desktop.Cursor  { return desktop.PointerCursor }
 func (l *TabLabel) FocusGained()            { l.focused = true; l.Refresh() }

@@ -27,11 +27,7 @@ type Tabs struct {
 func NewTabs(changed func(), pages ...Tab) *Tabs {
 	t := &Tabs{Pages: pages, changed: changed, line: canvas.NewRectangle(theme.Color(Rule))}
 	for i, p := range pages {
-		l := &TabLabel{choose: func() { t.Choose(i) }, step: t.step, Text: NewText(SizeText, Span{Text: p.Name})}
-		l.mark = canvas.NewRectangle(theme.Color(Accent))
-		l.ring = canvas.NewRectangle(theme.Color(Clear))
-		l.ExtendBaseWidget(l)
-		t.Labels = append(t.Labels, l)
+		t.Labels = append(t.Labels, newTabLabel(p.Name, func() { t.Choose(i) }, t.step))
 	}
 	t.ExtendBaseWidget(t)
 	t.mark()
@@ -60,13 +56,7 @@ func (t *Tabs) step(by int) {
 
 func (t *Tabs) mark() {
 	for i, l := range t.Labels {
-		l.chosen = i == t.At
-		color := fyne.ThemeColorName(Muted)
-		if l.chosen {
-			color = Ink
-		}
-		l.Text.Set(Span{Text: t.Pages[i].Name, Bold: l.chosen, Color: color})
-		l.Refresh()
+		l.choosing(t.Pages[i].Name, i == t.At)
 		if l.chosen {
 			t.Pages[i].Content.Show()
 		} else {

@@ -142,3 +142,24 @@ func BenchmarkFit(b *testing.B) {
 		})
 	}
 }
+
+// A word without end is read to its end where there are lines for it.
+func TestALongWordBreaks(t *testing.T) {
+	name := strings.Repeat("Lanternlight", 6)
+	p := NewText(SizeText, Span{Text: "the " + name + " reel"})
+	text := ""
+	for _, line := range p.wrap(120) {
+		if spanWidth(line, SizeText) > 120 {
+			t.Errorf("%v is wider than its room", line)
+		}
+		for _, s := range line {
+			text += s.Text
+		}
+	}
+	if strings.Contains(text, "…") || !strings.Contains(strings.ReplaceAll(text, " ", ""), name) {
+		t.Error(text)
+	}
+	if lines := NewText(SizeText, Span{Text: name}).AtMost(2).wrap(120); len(lines) != 2 || !strings.HasSuffix(lines[1][len(lines[1])-1].Text, "…") {
+		t.Error(lines)
+	}
+}

@@ -18,6 +18,7 @@ func (p *Text) widestWord() float32 {
 type word struct {
 	pieces []Span
 	width  float32
+	goesOn bool // begins a line in the middle of a longer one
 }
 
 // wrap breaks the text into lines of at most width.
@@ -34,7 +35,7 @@ func (p *Text) breakLines(width float32) [][]Span {
 	var line []Span
 	var used float32
 	for _, w := range p.wordsWithin(width) {
-		if len(line) > 0 && used+space+w.width > width {
+		if len(line) > 0 && (w.goesOn || used+space+w.width > width) {
 			lines, line, used = append(lines, line), nil, 0
 		}
 		if len(line) > 0 {
@@ -61,18 +62,39 @@ func (p *Text) breakLines(width float32) [][]Span {
 }
 
 // wordsWithin splits a word that has no room at its no-break spaces: rather two lines
-// than an ellipsis in an amount.
+// than an ellipsis in an amount. One that has none even so is split where the line ends,
+// but for a text of one line.
 func (p *Text) wordsWithin(width float32) (list []word) {
 	for _, w := range p.words() {
-		if w.width <= width || len(w.pieces) != 1 || !strings.Contains(w.pieces[0].Text, noBreak) {
+		if w.width <= width || len(w.pieces) != 1 || width <= 0 {
 			list = append(list, w)
 			continue
 		}
 		for _, part := range strings.Split(w.pieces[0].Text, noBreak) {
 			piece := w.pieces[0]
 			piece.Text = part
-			list = append(list, word{[]Span{piece}, Measure(part, p.FontSize, piece.Bold)})
+			list = append(list, p.broken(piece, width)...)
 		}
+	}
+	return list
+}
+
+// broken is a word as it stands on lines of a width, those of them that are shown.
+func (p *Text) broken(piece Span, width float32) (list []word) {
+	rest := []rune(piece.Text)
+	for len(rest) > 0 && p.MaxLines != 1 && (p.MaxLines == 0 || len(list) < p.MaxLines) {
+		fits := func(n int) bool { return Measure(string(rest[:n]), p.FontSize, piece.Bold) <= width }
+		n := max(1, mostOf(len(rest), fits))
+		if n == len(rest)-1 && fits(n+1) {
+			n++
+		}
+		piece.Text = string(rest[:n])
+		list = append(list, word{[]Span{piece}, Measure(piece.Text, p.FontSize, piece.Bold), len(list) > 0})
+		rest = rest[n:]
+	}
+	if len(rest) > 0 {
+		piece.Text = string(rest)
+		list = append(list, word{[]Span{piece}, Measure(piece.Text, p.FontSize, piece.Bold), len(list) > 0})
 	}
 	return list
 }
@@ -96,11 +118,15 @@ func (p *Text) ellipsis(rest [][]Span, width float32) []Span {
 // until they have no room, then halves what is in question: the time grows with what fits,
 // not with what is cut off.
 func (p *Text) shorten(line []Span, width float32) []Span {
-	fits := func(n int) bool { return spanWidth(cutAfter(line, n), p.FontSize) <= width }
 	letters := 0
 	for _, s := range line {
 		letters += utf8.RuneCountInString(s.Text)
 	}
+	return cutAfter(line, mostOf(letters, func(n int) bool { return spanWidth(cutAfter(line, n), p.FontSize) <= width }))
+}
+
+// mostOf is how many of so many letters fit, of all but the last.
+func mostOf(letters int, fits func(n int) bool) int {
 	least, most := 0, 1 // least fits, or is nothing; most does not, or is all
 	for most < letters && fits(most) {
 		least, most = most, 2*most
@@ -113,7 +139,7 @@ func (p *Text) shorten(line []Span, width float32) []Span {
 			most = middle
 		}
 	}
-	return cutAfter(line, least)
+	return least
 }
 
 // cutAfter is a line of so many letters and an ellipsis.
@@ -167,7 +193,7 @@ func (p *Text) words() []word {
 				last.width += w
 				continue
 			}
-			words = append(words, word{[]Span{piece}, w})
+			words = append(words, word{pieces: []Span{piece}, width: w})
 			open = true
 		}
 	}

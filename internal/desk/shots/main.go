@@ -85,6 +85,10 @@ var shots = []shot{
 		h.Type("offer[3].discount_percent", "140")
 	}},
 	{"small", 1024, 700, func(*desk.Harness) {}},
+	{"largest", 1024, 700, func(h *desk.Harness) { h.LargestText() }},
+	{"largest-answer", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Page(0) }},
+	{"export", 1280, 800, func(h *desk.Harness) { h.Export() }},
+	{"rename", 1280, 800, func(h *desk.Harness) { h.Rename(2, "Marigold 400, shop roll") }},
 	{"large", 2560, 1440, func(*desk.Harness) {}},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
 	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},

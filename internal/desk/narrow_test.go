@@ -3,6 +3,7 @@ package desk
 import (
 	"testing"
 
+	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
@@ -46,5 +47,24 @@ func TestTheLargestTextInASmallWindow(t *testing.T) {
 	h.Resize(1400, 800)
 	if !h.form.Content.Visible() || !h.answer.Content.Visible() || h.panes.seen.Visible() {
 		t.Error("not both in a wide window")
+	}
+}
+
+// With eight ways to buy each has its bar, however small the window: the page scrolls.
+func TestNoBarIsLeftOutInASmallWindow(t *testing.T) {
+	h := open(t)
+	h.LargestText()
+	t.Cleanup(func() { kit.SetTextSize(1) })
+	h.Put(Crowd())
+	h.Resize(1024, 700)
+	h.Page(pages.Charts)
+	bars := map[string]bool{}
+	for _, hit := range h.pipeline.shown.Pictures[answer.Cost].Drawing.Hits() {
+		bars[hit.Offer] = true
+	}
+	for _, o := range h.session.Current().Offers {
+		if !bars[o.Name] {
+			t.Errorf("%s has no bar", o.Name)
+		}
 	}
 }

@@ -39,6 +39,10 @@ var exportRow = math.Inf(1)
 // when title and legend take a line each.
 func CostHeight(n int) float64 { return 52 + float64(n)*tallestRow + compareLabel }
 
+// LeastCostHeight is the height at which n offers still have a row each, in pixels, when
+// title and legend take two lines each.
+func LeastCostHeight(n int) float64 { return 52 + 40 + float64(n+1)*inlineRow + compareLabel }
+
 // planRows shares out the space between top and bottom.
 func planRows(n int, top, bottom, tallest float64, compares bool) rowPlan {
 	p := rowPlan{top: top, rows: n, total: totalFace, name: nameFace}

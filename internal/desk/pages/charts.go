@@ -15,14 +15,14 @@ type ChartsPage struct {
 	Cost   *FigureView
 	Spend  *FigureView
 	layout *chartsLayout
-	whole  *fyne.Container
+	whole  *kit.Scroll
 }
 
 func newChartsPage(act Actions) *ChartsPage {
-	p := &ChartsPage{layout: &chartsLayout{figure.CostHeight(3)}}
+	p := &ChartsPage{layout: &chartsLayout{3}}
 	p.Cost = newFigureView(act.Redraw, act.LookAt)
 	p.Spend = newFigureView(act.Redraw, act.LookAt)
-	p.whole = container.New(p.layout, p.Cost, p.Spend)
+	p.whole = kit.NewScroll(container.New(p.layout, p.Cost, p.Spend))
 	return p
 }
 
@@ -40,22 +40,30 @@ func (p *ChartsPage) rooms(scale float32) (r answer.Rooms) {
 	return r
 }
 
-// chartsLayout gives the cost per roll the room its offers need, and the year the rest.
-type chartsLayout struct{ costs float64 }
+// chartsLayout gives the cost per roll the room its offers need, and the year the rest. It
+// is as high as both need it, so that in a small window no bar is left out.
+type chartsLayout struct{ n int }
 
 // offers adapts to a number of offers; it says whether that changes anything.
 func (l *chartsLayout) offers(n int) bool {
-	was := l.costs
-	l.costs = figure.CostHeight(n)
-	return was != l.costs
+	was := l.n
+	l.n = n
+	return was != n
 }
+
+// Around the charts, and what the year needs at least.
+const chartsTop, chartsGap, chartsRight, leastYear = 14, 16, 6, 180
+
+func (l *chartsLayout) least() float32 { return kit.Scaled(float32(figure.LeastCostHeight(l.n))) }
 
 func (l *chartsLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	const top, gap, right = 14, 16, 6
-	room := size.Height - top - gap
-	h := min(float32(l.costs), room*0.55)
-	kit.Place(o[0], 0, top, size.Width-right, h)
-	kit.Place(o[1], 0, top+h+gap, size.Width-right, room-h)
+	room := size.Height - chartsTop - chartsGap
+	h := min(kit.Scaled(float32(figure.CostHeight(l.n))), room*0.55)
+	h = max(h, min(l.least(), room-kit.Scaled(leastYear)))
+	kit.Place(o[0], 0, chartsTop, size.Width-chartsRight, h)
+	kit.Place(o[1], 0, chartsTop+h+chartsGap, size.Width-chartsRight, room-h)
 }
 
-func (l *chartsLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(300, 260) }
+func (l *chartsLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(300, chartsTop+l.least()+chartsGap+kit.Scaled(leastYear))
+}

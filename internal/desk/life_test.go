@@ -99,7 +99,7 @@ func TestOnAListOfFaultsNothingHappensToWhatWasOpen(t *testing.T) {
 	if h.View().Faults == 0 {
 		t.Fatalf("%+v", h.View())
 	}
-	for _, label := range []string{words.MenuSave, words.MenuSaveAs, words.MenuExportCost, words.MenuExportSpend} {
+	for _, label := range []string{words.MenuSave, words.MenuSaveAs, words.MenuExport, words.MenuReport, words.MenuCopySummary} {
 		h.menu.item(label)()
 		h.Settle()
 		if v := h.View(); v.Faults == 0 || v.Asking || string(read(t, path)) != was {

@@ -145,7 +145,7 @@ func TestSwingsAreSortedAndSayWhatTheyShow(t *testing.T) {
 		t.Errorf("the table is %q", rows)
 	}
 	// The published savings of the demo's swings, the widest first.
-	want := []string{"Price of Marigold 400, shop roll", "Rolls a year", "Developing Marigold", "1 USD", "Spoiled of the reel", "Price of the reel"}
+	want := []string{"Price of Marigold 400, shop roll", "Rolls a year", "Developing Marigold", "1 USD", "Spoiled share of the reel", "Price of the reel"}
 	for i, h := range d.Hits()[:len(want)] {
 		if !strings.HasPrefix(h.Text, want[i]) {
 			t.Errorf("row %d says %q, want %q", i+1, h.Text, want[i])

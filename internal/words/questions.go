@@ -89,6 +89,9 @@ func FormOf(ending string) string {
 	return name + ", " + about
 }
 
+// ExportOf is the title of the question how to hand on one thing.
+func ExportOf(what string) string { return Export + " " + what }
+
 // What widgets say of themselves.
 const (
 	CopyTable = "Copy"

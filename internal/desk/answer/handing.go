@@ -29,7 +29,8 @@ func (e Export) Make(ctx context.Context) (data []byte, lacking []rune, err erro
 		data, err = e.Draw()
 		return data, nil, err
 	}
-	c := compare.Compare(e.Scenario, scenario.Check(e.Scenario), e.Today)
+	faults := scenario.Check(e.Scenario)
+	c := compare.Compare(e.Scenario, faults, e.Today)
 	switch e.Figure {
 	case Report:
 		return e.pages(ctx, &c)
@@ -37,7 +38,8 @@ func (e Export) Make(ctx context.Context) (data []byte, lacking []rune, err erro
 		data, err = workbook.Make(ctx, &c, workbook.Options{On: e.Today, Locale: e.Locale})
 		return data, nil, err
 	}
-	data, err = e.tables(ctx, &c)
+	in, _ := shown(c, faults, e.In)
+	data, err = e.tables(ctx, in)
 	return data, nil, err
 }
 

@@ -30,7 +30,7 @@ type BesideExport struct {
 func (a *Asker) AskExportBeside(list []sidebyside.Entry) {
 	choice := &ExportChoice{Theme: kit.Palette().Name, Scale: "2"}
 	a.AskPath(PathQuestion{
-		Title: words.Export, Confirm: words.Export,
+		Title: words.ExportOf(words.SideExported), Confirm: words.Export,
 		Path:    filepath.Join(a.host.Folder(), words.SideExported+words.SideFormats[0]),
 		Endings: words.SideFormats,
 		extra:   choice.rows(),

@@ -42,6 +42,10 @@ func (t *Tabs) AccessibilityLabel() string {
 }
 func (t *Tabs) AccessibilityRole() fyne.AccessibleRole { return spoken }
 
+// AccessibilityLabel of a switch names what can be chosen.
+func (s *Switch) AccessibilityLabel() string             { return inTurn(". ", Spoken(Objects(s.Labels...)...)) }
+func (s *Switch) AccessibilityRole() fyne.AccessibleRole { return spoken }
+
 func (c *Card) AccessibilityLabel() string {
 	return phrase(c.Name.String(), c.Total.String(), c.Under.String(), chosenIf(c.Chosen))
 }

@@ -29,13 +29,18 @@ type Draft struct {
 // Mark names one state of a draft; no two states share one.
 type Mark uint64
 
-// step replaces the scenarios before, from index, by after.
+// step replaces some of the scenarios or of the reels in hand.
 type step struct {
-	name, field   string
-	mark          Mark // the state it leads to
-	index         int
-	before, after []scenario.Scenario
+	name, field string
+	mark        Mark // the state it leads to
+	at          At
+	scenarios   splice[scenario.Scenario]
+	reels       splice[scenario.InHand]
 }
+
+// At is what a change was about: the scenario, or the reel in hand, at an index; −1 for
+// none.
+type At struct{ Scenario, Reel int }
 
 // New is a draft of f, unmodified.
 func New(f scenario.File) *Draft { return &Draft{file: f, onDisk: &f} }
@@ -46,65 +51,96 @@ func (d *Draft) File() scenario.File { return d.file }
 // Scenario is the scenario at index.
 func (d *Draft) Scenario(index int) scenario.Scenario { return d.file.Scenarios[index] }
 
+// Reel is the reel in hand at index.
+func (d *Draft) Reel(index int) scenario.InHand { return d.file.Reels[index] }
+
 // Change puts s in the place of the scenario at index. name says what was changed,
 // for the menu: "price of the reel". Changes of one field, one after another, are one
 // step until Seal; field names it, "" for a step of its own. What changes nothing is no
 // step.
 func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
-	after := []scenario.Scenario{s}
-	if last := d.growing(field, index); last != nil {
-		d.splice(index, 1, after)
-		if scenario.Same(last.before[0], s) { // typed back to where it began
+	was := d.file.Scenarios[index]
+	d.put(step{
+		name: name, field: field, at: At{index, -1},
+		scenarios: splice[scenario.Scenario]{index, []scenario.Scenario{was}, []scenario.Scenario{s}},
+	})
+}
+
+// ChangeReel is as Change, for the reel in hand at index.
+func (d *Draft) ChangeReel(name, field string, index int, r scenario.InHand) {
+	was := d.file.Reels[index]
+	d.put(step{
+		name: name, field: field, at: At{-1, index},
+		reels: splice[scenario.InHand]{index, []scenario.InHand{was}, []scenario.InHand{r}},
+	})
+}
+
+// put makes a change of one thing, as part of the last step where that may still grow.
+func (d *Draft) put(s step) {
+	if last := d.growing(s.field, s.at); last != nil {
+		s.do(&d.file)
+		last.scenarios.after, last.reels.after = s.scenarios.after, s.reels.after
+		if last.changesNothing() { // typed back to where it began
 			d.steps = d.steps[:d.at-1]
 			d.at--
 			d.open = false
 			return
 		}
-		last.after, last.mark = after, d.newMark()
+		last.mark = d.newMark()
 		return
 	}
-	if scenario.Same(d.file.Scenarios[index], s) {
+	if s.changesNothing() {
 		return
 	}
-	d.push(step{name: name, field: field, index: index, before: []scenario.Scenario{d.file.Scenarios[index]}, after: after})
-	d.open = field != ""
+	d.push(s)
+	d.open = s.field != ""
 }
 
 // Insert adds s before the scenario at index, or at the end.
 func (d *Draft) Insert(name string, index int, s scenario.Scenario) {
-	d.push(step{name: name, index: index, after: []scenario.Scenario{s}})
+	d.push(step{name: name, at: At{index, -1}, scenarios: splice[scenario.Scenario]{index: index, after: []scenario.Scenario{s}}})
 }
 
 // Remove takes the scenario at index away.
 func (d *Draft) Remove(name string, index int) {
-	d.push(step{name: name, index: index, before: []scenario.Scenario{d.file.Scenarios[index]}})
+	d.push(step{name: name, at: At{index, -1}, scenarios: splice[scenario.Scenario]{index: index, before: []scenario.Scenario{d.file.Scenarios[index]}}})
+}
+
+// InsertReel adds r before the reel in hand at index, or at the end.
+func (d *Draft) InsertReel(name string, index int, r scenario.InHand) {
+	d.push(step{name: name, at: At{-1, index}, reels: splice[scenario.InHand]{index: index, after: []scenario.InHand{r}}})
+}
+
+// RemoveReel takes the reel in hand at index away.
+func (d *Draft) RemoveReel(name string, index int) {
+	d.push(step{name: name, at: At{-1, index}, reels: splice[scenario.InHand]{index: index, before: []scenario.InHand{d.file.Reels[index]}}})
 }
 
 // Seal ends the field edit under way: the next change of the field is a step of its own.
 func (d *Draft) Seal() { d.open = false }
 
-// Undo takes the last change back; index is the scenario it was about.
-func (d *Draft) Undo() (index int, ok bool) {
+// Undo takes the last change back, and says what it was about.
+func (d *Draft) Undo() (about At, ok bool) {
 	if d.at == 0 {
-		return 0, false
+		return about, false
 	}
 	d.open = false
 	d.at--
-	s := d.steps[d.at]
-	d.splice(s.index, len(s.after), s.before)
-	return s.index, true
+	s := &d.steps[d.at]
+	s.undo(&d.file)
+	return s.at, true
 }
 
 // Redo makes the last undone change again.
-func (d *Draft) Redo() (index int, ok bool) {
+func (d *Draft) Redo() (about At, ok bool) {
 	if d.at == len(d.steps) {
-		return 0, false
+		return about, false
 	}
 	d.open = false
-	s := d.steps[d.at]
+	s := &d.steps[d.at]
 	d.at++
-	d.splice(s.index, len(s.before), s.after)
-	return s.index, true
+	s.do(&d.file)
+	return s.at, true
 }
 
 // UndoName is what Undo would take back, "" for nothing.
@@ -174,12 +210,12 @@ func (d *Draft) Saved(m Mark) {
 func (d *Draft) Unsaved() { d.saved, d.onDisk = d.newMark(), nil }
 
 // growing is the last step when it is still open and about this field.
-func (d *Draft) growing(field string, index int) *step {
+func (d *Draft) growing(field string, at At) *step {
 	if !d.open || field == "" || d.at == 0 || d.at != len(d.steps) || d.Mark() == d.saved {
 		return nil
 	}
 	last := &d.steps[d.at-1]
-	if last.field != field || last.index != index {
+	if last.field != field || last.at != at {
 		return nil
 	}
 	return last
@@ -188,7 +224,7 @@ func (d *Draft) growing(field string, index int) *step {
 func (d *Draft) push(s step) {
 	s.mark = d.newMark()
 	d.steps = append(d.steps[:d.at], s)
-	d.splice(s.index, len(s.before), s.after)
+	s.do(&d.file)
 	d.at++
 	d.open = false
 	if extra := len(d.steps) - Steps; extra > 0 {
@@ -201,13 +237,4 @@ func (d *Draft) push(s step) {
 func (d *Draft) newMark() Mark {
 	d.last++
 	return d.last
-}
-
-// splice replaces n scenarios from index by with, leaving earlier files untouched.
-func (d *Draft) splice(index, n int, with []scenario.Scenario) {
-	was := d.file.Scenarios
-	now := make([]scenario.Scenario, 0, len(was)-n+len(with))
-	now = append(now, was[:index]...)
-	now = append(now, with...)
-	d.file.Scenarios = append(now, was[index+n:]...)
 }

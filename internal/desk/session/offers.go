@@ -36,7 +36,7 @@ func (s *Session) AddOffer(kind scenario.Kind) {
 
 // TakeOffer adds an offer at the end and chooses it.
 func (s *Session) TakeOffer(o scenario.Offer) {
-	s.Chosen = Selection{TopicOffer, len(s.Current().Offers)}
+	s.Chosen = offerAt(len(s.Current().Offers))
 	s.Alter(words.StepAdd(o.Name), func(s *scenario.Scenario) {
 		s.Offers = append(s.Offers, o)
 		if len(s.Offers) == 1 {

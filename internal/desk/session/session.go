@@ -18,6 +18,7 @@ type Session struct {
 	At       int               // the scenario in the window
 	Chosen   Selection
 	entered  *scenario.Scenario // as it was when the field under the cursor was entered
+	handled  *scenario.InHand   // the reel in hand that is chosen, likewise
 	epoch    uint64             // rises when answers to earlier questions no longer fit
 	Withheld map[string]string  // what was typed and could not be taken, by field
 	demo     bool               // it began as the built-in demo
@@ -47,10 +48,10 @@ func NewDemo() *Session {
 func startOf(s scenario.Scenario) Selection {
 	for i, o := range s.Offers {
 		if o.Kind == scenario.KindReel {
-			return Selection{TopicOffer, i}
+			return offerAt(i)
 		}
 	}
-	return Selection{TopicOffer, 0}
+	return offerAt(0)
 }
 
 // Current is the scenario in the window.
@@ -65,6 +66,10 @@ func (s *Session) Change(name, field string, next scenario.Scenario) {
 func (s *Session) Clamp() {
 	s.At = min(s.At, len(s.Draft.File().Scenarios)-1)
 	s.Chosen.Offer = max(0, min(s.Chosen.Offer, len(s.Current().Offers)-1))
+	s.Chosen.Reel = max(0, min(s.Chosen.Reel, len(s.Reels())-1))
+	if s.Chosen.Topic == TopicReel && len(s.Reels()) == 0 {
+		s.Chosen.Topic = TopicOffer
+	}
 }
 
 // Choose looks at another offer or topic.
@@ -77,7 +82,7 @@ func (s *Session) Choose(sel Selection) {
 func (s *Session) OfferNamed(name string) (Selection, bool) {
 	for i, o := range s.Current().Offers {
 		if o.Name == name {
-			return Selection{TopicOffer, i}, true
+			return offerAt(i), true
 		}
 	}
 	return Selection{}, false
@@ -174,11 +179,14 @@ func (s *Session) State(currency string) string {
 func (s *Session) BeginField() {
 	sc := s.Current()
 	s.entered = &sc
+	if r, ok := s.Reel(); ok {
+		s.handled = &r
+	}
 }
 
 // EndField forgets it: the next change starts from the state there is then.
 func (s *Session) EndField() {
-	s.entered = nil
+	s.entered, s.handled = nil, nil
 	s.Draft.Seal()
 }
 
@@ -193,7 +201,7 @@ func (s *Session) Base() scenario.Scenario {
 // Reshape says that offers came, went or changed places, so that an answer under way
 // is about something else.
 func (s *Session) Reshape() {
-	s.entered = nil
+	s.entered, s.handled = nil, nil
 	lastEpoch++
 	s.epoch = lastEpoch
 }

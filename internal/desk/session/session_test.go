@@ -49,7 +49,7 @@ func TestChangesOfTheOffersAreStepsOfUndo(t *testing.T) {
 
 func TestWhatChangesNothingIsNoStep(t *testing.T) {
 	s := NewDemo()
-	s.Choose(Selection{TopicOffer, 0})
+	s.Choose(offerAt(0))
 	s.MoveOffer(-1)
 	s.Step(1)
 	s.Remove()
@@ -79,7 +79,7 @@ func TestAFieldBeginsWhereItWasEntered(t *testing.T) {
 
 func TestTheChosenOfferStaysInsideTheScenario(t *testing.T) {
 	s := NewDemo()
-	s.Choose(Selection{TopicOffer, len(s.Current().Offers) - 1})
+	s.Choose(offerAt(len(s.Current().Offers) - 1))
 	s.RemoveOffer()
 	s.Clamp()
 	if s.ChosenOffer() != s.Current().Offers[len(s.Current().Offers)-1].Name {

@@ -4,6 +4,7 @@ import (
 	"reflect"
 	"strings"
 
+	"reelworth/internal/draft"
 	"reelworth/internal/scenario"
 )
 
@@ -23,21 +24,35 @@ func (s *Session) Redo() bool { return s.goBack(s.Draft.RedoField(), s.Draft.Red
 // Acted is where the last Undo or Redo changed something.
 func (s *Session) Acted() Place { return s.acted }
 
-func (s *Session) goBack(field string, step func() (index int, ok bool)) bool {
-	was := s.Draft.File().Scenarios
-	index, ok := step()
+func (s *Session) goBack(field string, step func() (draft.At, bool)) bool {
+	was := s.Draft.File()
+	at, ok := step()
 	if !ok {
 		return false
 	}
-	now := s.Draft.File().Scenarios
-	s.At = min(index, len(now)-1)
+	now := s.Draft.File()
 	s.acted = Place{Selection: s.Chosen}
-	if len(was) == len(now) { // the change was inside a scenario
-		s.acted = placeOf(field, &was[index], &now[index], s.Chosen)
+	switch {
+	case at.Scenario < 0:
+		s.acted = placeOfReel(field, min(at.Reel, len(now.Reels)-1), s.Chosen)
+	case len(was.Scenarios) == len(now.Scenarios): // the change was inside a scenario
+		s.At = at.Scenario
+		s.acted = placeOf(field, &was.Scenarios[s.At], &now.Scenarios[s.At], s.Chosen)
+	default:
+		s.At = min(at.Scenario, len(now.Scenarios)-1)
 	}
 	clear(s.Withheld)
 	s.Reshape()
 	return true
+}
+
+// placeOfReel is the reel in hand at i with the field that was changed in it. Without a
+// reel in hand it is where the offers are.
+func placeOfReel(field string, i int, chosen Selection) Place {
+	if i < 0 {
+		return Place{Selection: offerAt(chosen.Offer)}
+	}
+	return Place{chosen.reelAt(i), field}
 }
 
 // placeOf is where two states of a scenario differ: in the field that is known to have
@@ -45,7 +60,7 @@ func (s *Session) goBack(field string, step func() (index int, ok bool)) bool {
 // where it is among the parts.
 func placeOf(field string, was, now *scenario.Scenario, chosen Selection) Place {
 	if topic := TopicOf(field); field != "" && topic != TopicOffer {
-		return Place{Selection{topic, chosen.Offer}, field}
+		return Place{Selection{Topic: topic, Offer: chosen.Offer}, field}
 	}
 	for _, part := range []struct {
 		topic Topic
@@ -61,9 +76,9 @@ func placeOf(field string, was, now *scenario.Scenario, chosen Selection) Place 
 		switch {
 		case part.same:
 		case part.topic == TopicOffer:
-			return Place{Selection{TopicOffer, offerThatDiffers(was.Offers, now.Offers, chosen.Offer)}, field}
+			return Place{offerAt(offerThatDiffers(was.Offers, now.Offers, chosen.Offer)), field}
 		default:
-			return Place{Selection{part.topic, chosen.Offer}, field}
+			return Place{Selection{Topic: part.topic, Offer: chosen.Offer}, field}
 		}
 	}
 	return Place{Selection: chosen, Key: field}
@@ -100,6 +115,8 @@ func TopicOf(field string) Topic {
 		return TopicBorder
 	case "rate":
 		return TopicRates
+	case "reel":
+		return TopicReel
 	}
 	return TopicShooting
 }

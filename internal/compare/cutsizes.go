@@ -24,6 +24,21 @@ const (
 	mostFitting = 36
 )
 
+// CutSizesOf is what other cuts of an offer's reel come to; none for an offer that is no
+// reel or cannot be computed. Its only error is ctx's.
+func CutSizesOf(ctx context.Context, c *Comparison, offer string) ([]CutSize, error) {
+	o := c.Find(offer)
+	if o == nil || o.Fault != nil || o.Kind != scenario.KindReel {
+		return nil, ctx.Err()
+	}
+	i := c.index(o)
+	outlays, err := outlaysOf(ctx, c, o)
+	if err != nil {
+		return nil, err
+	}
+	return cutSizes(ctx, &outlays[i].rounded, c.Scenario.Offers[i].Reel)
+}
+
 // cutSizes is the reel cut into cassettes of fewestCut to mostCut exposures, and its own,
 // rising; sizes of which no cassette fits are left out. Its only error is ctx's.
 func cutSizes(ctx context.Context, t *terms, reel *scenario.Reel) (list []CutSize, err error) {

@@ -50,6 +50,7 @@ type Desk struct {
 	form   *form.Column
 	answer *pages.Column
 	panes  *columns
+	hand   *hand
 	root   *fyne.Container
 	faults *pages.FaultList // shown in the place of the columns, nil otherwise
 
@@ -92,6 +93,7 @@ func New(o Options) *Desk {
 	d.back = newLookback(onScreen{d}, d.pipeline.gate, o.Post)
 	d.beside = newBeside(asBeside{d}, d.work, d.pipeline.gate, o.Post)
 	d.pipeline.also = append(d.pipeline.also, d.back.worker, apart{d.beside.worker})
+	d.hand = newHand(d, o.Post)
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
@@ -135,8 +137,8 @@ func (d *Desk) layOut() {
 	d.offers = offers.New(asOffers{d})
 	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
-	d.offers.In = kit.NewScroll(d.offers.Content)
-	d.panes = newColumns(d.offers.In, d.form.Content, d.answer.Content)
+	d.offers.In = d.hand.layOut(d.answer.Content, d.offers.Content)
+	d.panes = newColumns(d.offers.In, d.form.Content, d.hand.right)
 	d.panes.look(seen)
 	d.root = d.panes.root
 	d.faults = nil
@@ -161,7 +163,7 @@ func (d *Desk) rebuild() {
 	d.form.Build()
 	d.show()
 	if onCard {
-		d.win.Canvas().Focus(d.offers.ChosenCard())
+		d.win.Canvas().Focus(d.leftFocus())
 	}
 	d.pipeline.compute(jobs.Now)
 }
@@ -170,6 +172,7 @@ func (d *Desk) rebuild() {
 func (d *Desk) show() {
 	d.answer.Now(d.session.Epoch(), uint64(d.session.Draft.Mark()))
 	d.offers.Show(d.session, d.locale())
+	d.hand.show()
 	d.form.Show()
 	d.title()
 	d.menu.refresh(d.session, d.settings)
@@ -186,6 +189,7 @@ func (d *Desk) choose(sel session.Selection) {
 	if sel == d.session.Chosen {
 		return
 	}
+	d.hand.thought = false
 	same := sel.Offer == d.session.Chosen.Offer
 	d.session.Choose(sel)
 	if sel.Topic == session.TopicRates {
@@ -230,6 +234,7 @@ func (d *Desk) columns() {
 // repaint follows a change of theme.
 func (d *Desk) repaint() {
 	d.root.Refresh()
+	d.hand.restock()
 	d.pipeline.compute(jobs.Now)
 	d.beside.repaint()
 }
@@ -288,6 +293,7 @@ func (d *Desk) close() {
 		d.settings.keepPlaceOf(d.session)
 		d.keeper.End()
 		d.pipeline.stop()
+		d.hand.stop()
 		d.win.SetCloseIntercept(nil)
 		d.win.Close()
 	})

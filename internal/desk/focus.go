@@ -8,7 +8,10 @@ import (
 
 // jump moves the focus to the next column: the ways to buy, the form, the answer.
 func (d *Desk) jump(by int) {
-	stops := []fyne.Focusable{d.offers.ChosenCard(), d.form.First(), d.answer.Label()}
+	stops := []fyne.Focusable{d.leftFocus(), d.form.First(), d.answer.Label()}
+	if d.hand.looking() {
+		stops[2] = d.hand.column.Label()
+	}
 	if stops[1] == nil { // a form without fields
 		stops[1] = d.offers.Scenario
 	}
@@ -17,6 +20,14 @@ func (d *Desk) jump(by int) {
 		d.panes.look(map[int]int{1: atForm, 2: atAnswer}[at])
 	}
 	d.win.Canvas().Focus(stops[at])
+}
+
+// leftFocus is where the focus enters the left column.
+func (d *Desk) leftFocus() fyne.Focusable {
+	if f := d.hand.focusable(); f != nil {
+		return f
+	}
+	return d.offers.ChosenCard()
 }
 
 // columnOfFocus is the column that has the focus, −1 for none.
@@ -28,7 +39,7 @@ func (d *Desk) columnOfFocus() int {
 	case *kit.TabLabel:
 		return 2
 	}
-	if d.offers.Has(f) {
+	if d.offers.Has(f) || d.hand.list.Has(f) {
 		return 0
 	}
 	if _, card := f.(*kit.Card); card {

@@ -53,6 +53,7 @@ func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
 func (h *Harness) Settle() {
 	for range 20 {
 		h.pipeline.idle()
+		h.hand.idle()
 		h.work.Wait()
 		if !h.drain() {
 			break

@@ -34,8 +34,26 @@ func (w asForm) AskSeen(offer int)         { w.d.asker.AskSeen(offer) }
 func (w asForm) InSight()                  { w.d.panes.look(atForm) }
 func (w asForm) Typed() {
 	w.d.show()
-	w.d.pipeline.compute(jobs.Settles)
+	if !w.d.hand.typed() {
+		w.d.pipeline.compute(jobs.Settles)
+	}
 }
+func (w asForm) PutInHand()      { w.d.hand.put() }
+func (w asForm) PlanCut()        { w.d.hand.plan() }
+func (w asForm) MeasureCounter() {}
+func (w asForm) RemoveReel() {
+	w.d.change(func(s *session.Session) { s.RemoveReel(words.StepRemoveReel) })
+}
+
+// asHand is the window as the pages of a reel know it.
+type asHand struct{ d *Desk }
+
+func (w asHand) Session() *session.Session        { return w.d.session }
+func (w asHand) Locale() money.Locale             { return w.d.locale() }
+func (w asHand) Today() scenario.Date             { return w.d.today() }
+func (w asHand) Change(do func(*session.Session)) { w.d.change(do) }
+func (w asHand) Restock()                         { w.d.hand.restock() }
+func (w asHand) Back()                            { w.d.hand.leave() }
 
 // asOffers is the window as the left column knows it.
 type asOffers struct{ d *Desk }

@@ -8,6 +8,7 @@ import (
 	"reelworth/internal/compare"
 	"reelworth/internal/exact"
 	"reelworth/internal/film"
+	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/words"
 )
@@ -21,12 +22,21 @@ func Strip(o *compare.Offer, w, h float64, s Style) *Drawing {
 		sh.heading(words.OnlyReelsAreCut, "")
 		return sh.Drawing
 	}
-	_, y := sh.heading(words.StripTitle(o.Yield.Cut, s.Locale), words.StripUnder)
-	st := &strip{sheet: sh, offer: o, cut: o.Yield.Cut, pieces: piecesOf(o.Yield.Cut)}
-	st.table = st.pieceTable()
-	below := 16 + float64(sh.legendLines(st.keys()))*legendLine
-	st.band(Rect{0, y + 12, sh.W, math.Round(min(46, max(sh.H-y-12-below, 22)))})
+	cut := o.Yield.Cut
+	st := &strip{
+		sheet: sh, offer: o.Name, length: cut.Reel.Length, roll: cut.RollLength,
+		pieces: piecesOf(cut), last: cut.Cassettes(), keys: cutKeys(cut, s.Locale),
+	}
+	st.table = pieceTable(cut, s.Locale)
+	st.draw(words.StripTitle(cut, s.Locale))
 	return sh.Drawing
+}
+
+// draw sets the title and draws the strip below it.
+func (st *strip) draw(title string) {
+	_, y := st.heading(title, words.StripUnder)
+	below := 16 + float64(st.legendLines(st.legendKeys()))*legendLine
+	st.band(Rect{0, y + 12, st.W, math.Round(min(46, max(st.H-y-12-below, 22)))})
 }
 
 // StripHeight is the height a strip wants, in pixels.
@@ -35,9 +45,18 @@ const StripHeight = 136
 // strip is the drawing of one reel in the making.
 type strip struct {
 	*sheet
-	offer  *compare.Offer
-	cut    *film.Cut
+	offer  string         // whose, "" for a reel in hand
+	length exact.Fraction // mm, of the whole reel
+	roll   exact.Fraction // mm, of a full cassette
 	pieces []piece
+	last   int64 // number of the last cassette
+	keys   []stripKey
+}
+
+// stripKey is what a kind of piece is called in the legend.
+type stripKey struct {
+	kind pieceKind
+	text string
 }
 
 // pieceKind is what a piece of film becomes.
@@ -50,6 +69,7 @@ const (
 	pieceRoll
 	pieceShort
 	pieceTrailer
+	pieceGone // of a reel in hand: cut off and loaded already
 )
 
 // piece is a length of the reel, in millimetres.
@@ -59,6 +79,7 @@ type piece struct {
 	length    exact.Fraction
 	number    int64 // of the roll
 	exposures int64
+	ends      bool // the roll: a gap follows
 }
 
 // piecesOf is the reel from its start to its end.
@@ -77,7 +98,7 @@ func piecesOf(cut *film.Cut) []piece {
 		list = append(list,
 			piece{kind: pieceLeader, name: words.Leader, length: r.Leader, number: n},
 			piece{kind: kind, name: words.RollPiece(n, exposures), length: frame.Mul(exact.Int(exposures)), number: n, exposures: exposures},
-			piece{kind: pieceTrailer, name: words.TrailerAndFog, length: r.Trailer.Add(r.Fogged), number: n})
+			piece{kind: pieceTrailer, name: words.TrailerAndFog, length: r.Trailer.Add(r.Fogged), number: n, ends: true})
 	}
 	return append(list,
 		piece{kind: pieceWaste, name: words.LeftOverPiece, length: cut.LeftOver},
@@ -97,6 +118,8 @@ func (st *strip) colour(k pieceKind) color.NRGBA {
 		return t.Shipping
 	case pieceTrailer:
 		return t.Tax
+	case pieceGone:
+		return t.Developing
 	}
 	return t.Rule
 }
@@ -104,7 +127,7 @@ func (st *strip) colour(k pieceKind) color.NRGBA {
 // band draws the pieces, the holes, the numbers and the legend.
 func (st *strip) band(r Rect) {
 	var edges []float64
-	length, at := st.cut.Reel.Length.Float(), 0.0
+	length, at := st.length.Float(), 0.0
 	for _, p := range st.pieces {
 		edges = append(edges, math.Round(r.W*at/length))
 		at += p.length.Float()
@@ -115,8 +138,8 @@ func (st *strip) band(r Rect) {
 		if p.length.IsZero() {
 			continue
 		}
-		st.hits = append(st.hits, Hit{Rect: box, Offer: st.offer.Name, Text: words.Piece(p.name, p.length, st.style.Locale)})
-		if gap := p.kind == pieceTrailer && p.number < st.cut.Cassettes() && box.W >= 2; gap {
+		st.hits = append(st.hits, Hit{Rect: box, Offer: st.offer, Text: words.Piece(p.name, p.length, st.style.Locale)})
+		if gap := p.ends && p.number < st.last && box.W >= 2; gap {
 			box.W--
 		}
 		st.box(box, st.colour(p.kind))
@@ -126,7 +149,7 @@ func (st *strip) band(r Rect) {
 	}
 	st.holes(r)
 	st.numbers(r, edges)
-	st.legend(st.keys(), 0, r.bottom()+24)
+	st.legend(st.legendKeys(), 0, r.bottom()+24)
 }
 
 // outline draws the edges of waste, which is too faint to stand out by itself.
@@ -149,10 +172,10 @@ func (st *strip) holes(r Rect) {
 
 // numbers are the rolls', every one or as many as there is room for.
 func (st *strip) numbers(r Rect, edges []float64) {
-	widest := smallFace.width(strconv.FormatInt(st.cut.Cassettes(), 10)) + 9
+	widest := smallFace.width(strconv.FormatInt(st.last, 10)) + 9
 	every := int64(1)
 	for _, every = range []int64{1, 2, 5, 10, 20, 50, 100, 1000} {
-		if roll := r.W * st.cut.RollLength.Float() / st.cut.Reel.Length.Float(); roll*float64(every) >= widest {
+		if roll := r.W * st.roll.Float() / st.length.Float(); roll*float64(every) >= widest {
 			break
 		}
 	}
@@ -174,46 +197,55 @@ func (st *strip) numbers(r Rect, edges []float64) {
 	}
 }
 
-func (st *strip) keys() []key {
-	r := &st.cut.Reel
-	var keys []key
-	if st.cut.FullRolls > 0 {
-		keys = append(keys, key{colour: st.colour(pieceRoll), text: words.ExposuresEach(st.cut)})
+// legendKeys is the legend.
+func (st *strip) legendKeys() (keys []key) {
+	for _, k := range st.keys {
+		keys = append(keys, key{colour: st.colour(k.kind), text: k.text})
 	}
-	if st.cut.ShortRollExposures > 0 {
-		keys = append(keys, key{colour: st.colour(pieceShort), text: words.ShortRoll(st.cut)})
+	return keys
+}
+
+// cutKeys is the legend of a reel that is cut.
+func cutKeys(cut *film.Cut, l money.Locale) []stripKey {
+	r := &cut.Reel
+	var keys []stripKey
+	if cut.FullRolls > 0 {
+		keys = append(keys, stripKey{pieceRoll, words.ExposuresEach(cut)})
+	}
+	if cut.ShortRollExposures > 0 {
+		keys = append(keys, stripKey{pieceShort, words.ShortRoll(cut)})
 	}
 	if !r.Leader.IsZero() {
-		keys = append(keys, key{colour: st.colour(pieceLeader), text: words.Leader})
+		keys = append(keys, stripKey{pieceLeader, words.Leader})
 	}
 	if !r.Trailer.Add(r.Fogged).IsZero() {
-		keys = append(keys, key{colour: st.colour(pieceTrailer), text: words.TrailerAndFog})
+		keys = append(keys, stripKey{pieceTrailer, words.TrailerAndFog})
 	}
 	if r.TestExposures > 0 {
-		keys = append(keys, key{colour: st.colour(pieceTest), text: words.TestPiece})
+		keys = append(keys, stripKey{pieceTest, words.TestPiece})
 	}
-	return append(keys, key{colour: st.colour(pieceWaste), text: words.WasteOver(st.cut, st.style.Locale)})
+	return append(keys, stripKey{pieceWaste, words.WasteOver(cut, l)})
 }
 
 // pieceTable has one row for each kind of piece, in the order they come in.
-func (st *strip) pieceTable() Table {
+func pieceTable(cut *film.Cut, l money.Locale) Table {
 	t := Table{Header: words.PiecesHeader()}
-	number := func(f exact.Fraction) string { return st.style.Locale.Number(f, 1) }
+	number := func(f exact.Fraction) string { return l.Number(f, 1) }
 	row := func(name string, count int64, each exact.Fraction) {
 		if count > 0 && !each.IsZero() {
 			t.Rows = append(t.Rows, []string{
-				name, st.style.Locale.Number(exact.Int(count), 0), number(each), number(each.Mul(exact.Int(count))),
+				name, l.Number(exact.Int(count), 0), number(each), number(each.Mul(exact.Int(count))),
 			})
 		}
 	}
-	r := &st.cut.Reel
+	r := &cut.Reel
 	row(words.StartWaste, 1, r.StartWaste)
 	row(words.TestPiece, int64(min(r.TestExposures, 1)), r.Frame().Mul(exact.Int(int64(r.TestExposures))))
-	row(words.Leader, st.cut.Cassettes(), r.Leader)
-	row(words.ExposuresEach(st.cut), st.cut.FullRolls, r.Frame().Mul(exact.Int(int64(r.Exposures))))
-	row(words.ShortRoll(st.cut), min(st.cut.ShortRollExposures, 1), r.Frame().Mul(exact.Int(st.cut.ShortRollExposures)))
-	row(words.TrailerAndFog, st.cut.Cassettes(), r.Trailer.Add(r.Fogged))
-	row(words.LeftOverPiece, 1, st.cut.LeftOver)
+	row(words.Leader, cut.Cassettes(), r.Leader)
+	row(words.ExposuresEach(cut), cut.FullRolls, r.Frame().Mul(exact.Int(int64(r.Exposures))))
+	row(words.ShortRoll(cut), min(cut.ShortRollExposures, 1), r.Frame().Mul(exact.Int(cut.ShortRollExposures)))
+	row(words.TrailerAndFog, cut.Cassettes(), r.Trailer.Add(r.Fogged))
+	row(words.LeftOverPiece, 1, cut.LeftOver)
 	row(words.EndWaste, 1, r.EndWaste)
 	return t
 }

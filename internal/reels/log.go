@@ -62,6 +62,45 @@ func WithoutRecount(r scenario.InHand, row int) scenario.InHand {
 	return r
 }
 
+// ChangedLoad, ChangedResult and ChangedRecount put another row in the place of one.
+func ChangedLoad(r scenario.InHand, row int, l scenario.Load) scenario.InHand {
+	r.Loads = with(r.Loads, row, l)
+	return r
+}
+
+// ChangedResult is as ChangedLoad.
+func ChangedResult(r scenario.InHand, row int, x scenario.Result) scenario.InHand {
+	r.Results = with(r.Results, row, x)
+	return r
+}
+
+// ChangedRecount is as ChangedLoad.
+func ChangedRecount(r scenario.InHand, row int, c scenario.Recount) scenario.InHand {
+	r.Recounts = with(r.Recounts, row, c)
+	return r
+}
+
+func with[T any](rows []T, row int, v T) []T {
+	out := slices.Clone(rows)
+	out[row] = v
+	return out
+}
+
+// NextResult is the likeliest result to come: one cassette of the earliest load that is
+// undeveloped, all of it good. ok is false where nothing is.
+func NextResult(r *scenario.InHand, day scenario.Date) (x scenario.Result, ok bool) {
+	developed := map[int]int{}
+	for _, x := range r.Results {
+		developed[x.Exposures] += x.Cassettes
+	}
+	for _, l := range byDate(r.Loads) {
+		if developed[l.Exposures] -= l.Cassettes; developed[l.Exposures] < 0 {
+			return scenario.Result{Date: day, Cassettes: 1, Exposures: l.Exposures, Good: l.Exposures}, true
+		}
+	}
+	return x, false
+}
+
 func without[T any](rows []T, row int) []T {
 	out := slices.Delete(slices.Clone(rows), row, row+1)
 	if len(out) == 0 {

@@ -49,10 +49,12 @@ var floors = map[string]int{
 	"internal/desk/answer":  20, // a scenario computed and drawn
 	"internal/desk/session": 21, // what is open, chosen, undone and kept
 	"internal/desk/market":  21, // published rates in use
+	"internal/desk/stock":   21, // reels in hand, computed and drawn
 	"internal/desk/offers":  22, // the left column
 	"internal/desk/form":    22, // the middle column
 	"internal/desk/pages":   22, // the right column
 	"internal/desk/dialogs": 23, // its questions
+	"internal/desk/inhand":  23, // reels in hand in the window
 	"internal/desk":         24,
 
 	"internal/desk/shots": 30, // pictures of the window
@@ -73,7 +75,7 @@ type room struct {
 
 var rooms = []room{
 	{tree: "fyne.io", in: []string{"internal/desk", "cmd/reelworth"},
-		not: []string{"internal/desk/jobs", "internal/desk/answer", "internal/desk/market", "internal/desk/session"},
+		not: []string{"internal/desk/jobs", "internal/desk/answer", "internal/desk/market", "internal/desk/session", "internal/desk/stock"},
 		why: "the toolkit stays in the window, so that everything else runs without one"},
 	{tree: "gonum.org/v1/plot/cmpimg", in: []string{"internal/figure"}, tests: true,
 		why: "it compares pictures in tests"},

@@ -37,10 +37,15 @@ func ShortRoll(cut *film.Cut) string { return fmt.Sprintf("short roll of %d", cu
 
 // WasteOver is the waste in a legend: "waste, 0.53 m over".
 func WasteOver(cut *film.Cut, l money.Locale) string {
-	if cut.LeftOver.Round(0).IsZero() {
+	return WasteOf(cut.LeftOver, l)
+}
+
+// WasteOf is WasteOver of a length left over.
+func WasteOf(over exact.Fraction, l money.Locale) string {
+	if over.Round(0).IsZero() {
 		return "waste"
 	}
-	return fmt.Sprintf("waste, %s over", voice{l: l}.metres(cut.LeftOver))
+	return fmt.Sprintf("waste, %s over", voice{l: l}.metres(over))
 }
 
 // RollPiece is one cassette's exposures: "roll 7: 36 exposures".

@@ -20,6 +20,15 @@ const (
 	StepNewScenario     = "a new scenario"
 	StepRename          = "the name of the scenario"
 	StepForgetSeen      = "forgetting a price seen"
+	StepPutInHand       = "putting a reel in hand"
+	StepRemoveReel      = "taking a reel out"
+	StepLoad            = "load"
+	StepResult          = "result"
+	StepRecount         = "recount"
+	StepPlan            = "plan loaded"
+	StepCassette        = "cassette"
+	StepCounter         = "counter"
+	StepTakeOver        = "what the reels taught"
 )
 
 // StepAdd is adding something by its name.
@@ -39,3 +48,7 @@ func StepSeen(offer string) string { return "a price seen of " + offer }
 
 // StepUseSeen is putting a price that was seen in use.
 func StepUseSeen(offer string) string { return "the price of " + offer }
+
+// ChangedEntry and RemovedEntry are what is done to an entry of a log.
+func ChangedEntry(entry string) string { return "changed " + entry }
+func RemovedEntry(entry string) string { return "taking out the " + entry }

@@ -109,18 +109,19 @@ func shown(c compare.Comparison, faults []scenario.Fault, in string) (_ *compare
 // drawAll draws the figures that have room and a drawing.
 func drawAll(space Rooms, draw func(i int, w, h float64) *figure.Drawing) (pictures [Figures]Picture) {
 	for i, room := range space {
-		if !room.empty() {
-			pictures[i] = room.draw(func(w, h float64) *figure.Drawing { return draw(i, w, h) })
-		}
+		pictures[i] = Draw(room, func(w, h float64) *figure.Drawing { return draw(i, w, h) })
 	}
 	return pictures
 }
 
-// draw makes the picture of a drawing that fills the room; an empty one of none.
-func (c Room) draw(draw func(w, h float64) *figure.Drawing) Picture {
-	d := draw(float64(c.Width/c.Text), float64(c.Height/c.Text))
+// Draw draws a figure in its room; there is no picture where there is none, or no drawing.
+func Draw(room Room, draw func(w, h float64) *figure.Drawing) Picture {
+	if room.empty() {
+		return Picture{}
+	}
+	d := draw(float64(room.Width/room.Text), float64(room.Height/room.Text))
 	if d == nil {
 		return Picture{}
 	}
-	return Picture{d, c.Text, d.ImageOn(&shelf, float64(c.Scale*c.Text))}
+	return Picture{d, room.Text, d.ImageOn(&shelf, float64(room.Scale*room.Text))}
 }

@@ -43,7 +43,7 @@ func LookBack(ctx context.Context, j PastJob) (*Past, bool) {
 	}
 	p.Job.Before = nil // else each would keep the one before
 	if p.History != nil && !j.Room.empty() {
-		p.Picture = j.Room.draw(func(w, h float64) *figure.Drawing {
+		p.Picture = Draw(j.Room, func(w, h float64) *figure.Drawing {
 			return figure.History(p.History, j.Answer.Job.Chosen, w, h, j.Style)
 		})
 	}

@@ -18,6 +18,9 @@ type Binding struct {
 	piece    string // what one price of the offer buys, "" outside an offer
 	// fixed is an amount's currency where it cannot be chosen.
 	fixed func(s *scenario.Scenario) string
+	// reel is the value of the reel in hand that is chosen, nil for one of a scenario: Get
+	// and set are of it then.
+	reel *value[scenario.InHand]
 }
 
 // calledIn is the catalogue's name of a field within a sentence.

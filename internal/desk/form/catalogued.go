@@ -18,6 +18,8 @@ func (b forms) number(s Binding) *Field {
 		return numberField(b.e, s.label(), "", s.atHome()).unitOf(home).means(meaningKey(s.Key))
 	case catalogue.Seller:
 		return numberField(b.e, s.label(), "", s).unitOf(s.code).means(meaningKey(s.Key))
+	case catalogue.Paid:
+		return numberField(b.e, s.label(), "", s)
 	}
 	return numberField(b.e, s.label(), unitBeside(e.Unit, s), s).means(meaningKey(s.Key))
 }

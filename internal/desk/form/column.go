@@ -27,6 +27,15 @@ type Window interface {
 	AskSeen(offer int)
 	AskDayRates()  // for a day's published rates
 	AskStatement() // for a purchase on a card statement
+	ReelActions
+}
+
+// ReelActions are what can be done with reels beyond typing.
+type ReelActions interface {
+	PutInHand()      // the reel of the offer that is chosen has come
+	PlanCut()        // how the reel of the offer that is chosen could be cut
+	MeasureCounter() // the counter of the reel in hand that is chosen
+	RemoveReel()     // the reel in hand that is chosen
 }
 
 // Column is the middle column: the form of what is chosen, and help for the field under
@@ -70,7 +79,7 @@ func (c *Column) replace() (focused string) {
 	now := c.win.Session()
 	s := now.Current()
 	c.built = s
-	c.form = forms{c, c.win.Today(), &c.months, &c.further}.build(&s, now.Chosen)
+	c.form = forms{c, c.win.Today(), &c.months, &c.further, now.Reel, now.ReelKey(), c.win}.build(&s, now.Chosen)
 	if focused != "" {
 		c.canvas.Unfocus() // the old form's field must not go on taking keys
 	}

@@ -19,6 +19,10 @@ func (c *Column) Edit(f *Field, text string) {
 	if !c.form.has(f) {
 		return // of a form that is gone, with the focus still in it
 	}
+	if f.reel != nil {
+		c.editReel(f, text)
+		return
+	}
 	now, l := c.win.Session(), c.win.Locale()
 	if _, chosen := f.Input.(*kit.Picker); chosen && !f.inside {
 		now.EndField() // it was chosen by the pointer, from beside another field
@@ -119,6 +123,9 @@ func (c *Column) withhold(f *Field, text string, before scenario.Scenario) {
 // nameOf is what a change of a field is called in the menu: "price of the pack".
 func (c *Column) nameOf(f *Field, t taken) string {
 	now, name := c.win.Session(), f.Name
+	if r, ok := now.Reel(); ok {
+		return words.Of(name, r.Name)
+	}
 	if t.said != "" && f.beside != nil {
 		name = words.Both(name, f.beside.Name)
 	}

@@ -13,6 +13,10 @@ type forms struct {
 	today   scenario.Date
 	pattern *pattern
 	further *string // the currency that a rate may be added for
+
+	reel    func() (r scenario.InHand, chosen bool) // the reel in hand that is chosen
+	reelKey string                                  // its key in the file
+	acts    ReelActions
 }
 
 // build makes the form of a selection.
@@ -30,6 +34,8 @@ func (b forms) build(s *scenario.Scenario, sel session.Selection) *Form {
 		return b.ratesForm(s)
 	case session.TopicStart:
 		return b.startForm(s)
+	case session.TopicReel:
+		return b.reelForm()
 	}
 	if sel.Offer < len(s.Offers) {
 		return b.offerForm(s, sel.Offer)

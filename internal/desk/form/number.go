@@ -25,3 +25,15 @@ func ReadNumber(text string, l money.Locale) (scenario.Decimal, error) {
 	}
 	return r.Value, nil
 }
+
+// ReadCount reads a whole number.
+func ReadCount(text string, l money.Locale) (int, error) {
+	v, err := ReadNumber(text, l)
+	if err != nil {
+		return 0, err
+	}
+	if !v.IsInteger() || v.Abs().GreaterThan(decimal.New(1, 9)) {
+		return 0, errors.New(words.TypeWhole)
+	}
+	return int(v.IntPart()), nil
+}

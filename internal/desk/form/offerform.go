@@ -51,7 +51,11 @@ func (b forms) offerActions(s *scenario.Scenario, i int) group {
 	if len(s.Offers) > 1 {
 		links = append(links, kit.NewLink(words.LinkRemove, b.does((*session.Session).RemoveOffer)))
 	}
-	return group{actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
+	g := group{actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
+	if s.Offers[i].Reel != nil && s.Offers[i].Kind == scenario.KindReel {
+		g.actions = append(kit.Objects(kit.NewLine(14, kit.NewLink(words.LinkPutInHand, b.acts.PutInHand), kit.NewLink(words.LinkPlanCut, b.acts.PlanCut))), g.actions...)
+	}
+	return g
 }
 
 // pageGroup is what stands on the seller's page.

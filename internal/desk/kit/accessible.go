@@ -20,8 +20,16 @@ func (p *Text) AccessibilityRole() fyne.AccessibleRole    { return spoken }
 func (n *Readout) AccessibilityLabel() string             { return n.Text.String() }
 func (n *Readout) AccessibilityRole() fyne.AccessibleRole { return spoken }
 
-// AccessibilityLabel of a bar is its share of the greatest.
-func (b *Bar) AccessibilityLabel() string             { return fmt.Sprintf("%.0f %%", 100*b.share) }
+// AccessibilityLabel of a bar is the share of it that stands out.
+func (b *Bar) AccessibilityLabel() string {
+	share := float32(0)
+	for _, part := range b.parts {
+		if part.Color == Accent {
+			share += part.Share
+		}
+	}
+	return fmt.Sprintf("%.0f %%", 100*share)
+}
 func (b *Bar) AccessibilityRole() fyne.AccessibleRole { return spoken }
 
 // AccessibilityLabel of a hairline is nothing: it is there for the eye alone.
@@ -144,6 +152,10 @@ func (v *ImageView) AccessibilityRole() fyne.AccessibleRole { return spoken }
 // AccessibilityLabel of a scroll reads out what is in it, seen or not.
 func (s *Scroll) AccessibilityLabel() string             { return Spoken(s.Content) }
 func (s *Scroll) AccessibilityRole() fyne.AccessibleRole { return spoken }
+
+// AccessibilityLabel of a long list reads out the rows that are in sight.
+func (l *Long) AccessibilityLabel() string             { return Spoken(l.rows...) }
+func (l *Long) AccessibilityRole() fyne.AccessibleRole { return spoken }
 
 func chosenIf(is bool) string {
 	if is {

@@ -98,6 +98,9 @@ func (w *List) Build(s *scenario.Scenario) {
 	}
 }
 
+// Above puts more below the ways to buy and the topics, in the same column.
+func Above(list, more fyne.CanvasObject) *fyne.Container { return kit.NewStack(Width(), 0, list, more) }
+
 // Actions are what the column can do.
 type Actions interface {
 	Choose(session.Selection) // what the form is about

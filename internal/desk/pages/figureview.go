@@ -23,6 +23,15 @@ func newFigureView(resized func(), chosen func(string)) *FigureView {
 	return &FigureView{ImageView: kit.NewImageView(resized), chosen: chosen}
 }
 
+// NewFigureView is a view for pages elsewhere; resized is called when its room changes.
+func NewFigureView(resized func()) *FigureView { return newFigureView(resized, nil) }
+
+// Display shows a picture; without a drawing the one that is there is taken down.
+func (v *FigureView) Display(p answer.Picture) { v.putOrHide(p) }
+
+// Room is the space for the picture.
+func (v *FigureView) Room(scale float32) answer.Room { return v.room(scale) }
+
 // put shows a picture; where there is none, what is there stays.
 func (v *FigureView) put(p answer.Picture) {
 	if p.Drawing == nil {

@@ -14,6 +14,7 @@ import (
 
 	"reelworth/internal/desk"
 	"reelworth/internal/desk/pages"
+	"reelworth/internal/desk/stock"
 )
 
 // shot is one picture: how to get there from the demo.
@@ -90,6 +91,10 @@ var shots = []shot{
 	{"export", 1280, 800, func(h *desk.Harness) { h.Export() }},
 	{"rename", 1280, 800, func(h *desk.Harness) { h.Rename(2, "Marigold 400, shop roll") }},
 	{"large", 2560, 1440, func(*desk.Harness) {}},
+	{"reel", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Log) }},
+	{"reel-new", 1280, 800, func(h *desk.Harness) { h.PutInHand(2) }},
+	{"reel-long", 1024, 700, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(2, stock.Log) }},
+	{"reel-entry", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Log); h.OpenEntry(3) }},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
 	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},
 }

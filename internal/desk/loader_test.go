@@ -1,0 +1,131 @@
+package desk
+
+import (
+	"path/filepath"
+	"reflect"
+	"strings"
+	"testing"
+
+	"reelworth/internal/compare"
+	"reelworth/internal/desk/session"
+	"reelworth/internal/desk/stock"
+	"reelworth/internal/scenario"
+)
+
+// An offer's reel that has come is put in hand as the engine does it, and one undo takes
+// it out again.
+func TestAnOffersReelIsPutInHand(t *testing.T) {
+	h := open(t)
+	was := string(scenario.Write(h.session.Draft.File()))
+	h.Topic("offer", 2)
+	h.click(t, "Put in hand")
+	c := compare.Compare(demo(), scenario.Check(demo()), scenario.DateOf(noon))
+	want, ok := compare.PutInHand(&c, c.Offers[2].Name, scenario.DateOf(noon), func(string) bool { return false })
+	if got := h.session.Reels(); !ok || len(got) != 1 || !reflect.DeepEqual(got[0], want) {
+		t.Fatalf("in hand %+v, the engine says %+v", got, want)
+	}
+	if got := h.hand.column.Headline.String(); !strings.Contains(got, "18 × 36") {
+		t.Errorf("headline %q", got)
+	}
+	if h.undo(); string(scenario.Write(h.session.Draft.File())) != was || h.hand.looking() {
+		t.Error("undone, but something is left of it")
+	}
+}
+
+// Loads and results take two clicks: the link, and the reply with what is likeliest filled
+// in. What was entered is in the saved file, and each undo takes one entry back.
+func TestALogIsKeptInTwoClicks(t *testing.T) {
+	h := open(t)
+	h.PutInHand(2)
+	states := []string{string(scenario.Write(h.session.Draft.File()))}
+	for _, link := range []string{"+ loaded", "+ loaded", "+ developed", "+ measured"} {
+		h.click(t, link)
+		h.press(t, "Add")
+		states = append(states, string(scenario.Write(h.session.Draft.File())))
+	}
+	r := h.session.Reels()[0]
+	today := scenario.DateOf(noon)
+	if len(r.Loads) != 2 || r.Loads[1].Date != today || r.Loads[1].Cassettes != 1 || r.Loads[1].Exposures != 36 ||
+		len(r.Results) != 1 || r.Results[0].Good != 36 || len(r.Recounts) != 1 {
+		t.Fatalf("%+v", r)
+	}
+	path := filepath.Join(t.TempDir(), "year.toml")
+	h.files.save(nil)
+	h.answerPath(t, path)
+	h.press(t, "Save")
+	saved, faults := scenario.Read(read(t, path))
+	if len(faults) > 0 || !reflect.DeepEqual(saved.Reels, h.session.Reels()) {
+		t.Errorf("saved %+v, %v", saved.Reels, faults)
+	}
+	for i := len(states) - 2; i >= 0; i-- {
+		if h.undo(); string(scenario.Write(h.session.Draft.File())) != states[i] {
+			t.Errorf("undo %d does not lead back", i)
+		}
+	}
+	if h.session.Chosen.Topic != session.TopicReel {
+		t.Errorf("after undo the window looks at %v", h.session.Chosen)
+	}
+}
+
+// What cannot be is refused beside the row that is wrong, and the log stays as it is.
+func TestALogRefusesWhatCannotBe(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(0, stock.Log)
+	was := string(scenario.Write(h.session.Draft.File()))
+	for _, c := range []struct{ link, field, value, says string }{
+		{"+ loaded", "Cassettes", "x", "Write a number"},
+		{"+ loaded", "Cassettes", "1000", "999"},
+		{"+ loaded", "Cassettes", "99", "mm are missing"},
+		{"+ loaded", "Loaded on", "yesterday", "2026-11-20"},
+		{"+ developed", "Good", "40", "39"},
+		{"+ developed", "Exposures in each", "12", "loaded"},
+		{"+ measured", "Left on the reel", "40000", "more than the whole reel"},
+	} {
+		h.click(t, c.link)
+		h.panel(t, c.field).Entry.SetText(c.value)
+		h.press(t, "Add")
+		if text := h.dialogText(); !strings.Contains(text, "✗") || !strings.Contains(text, c.says) {
+			t.Errorf("%s = %s: %s", c.field, c.value, text)
+		}
+		h.press(t, "Cancel")
+	}
+	if string(scenario.Write(h.session.Draft.File())) != was {
+		t.Error("something was taken all the same")
+	}
+}
+
+// As long as nobody says how many are good, all of them are.
+func TestGoodFollowsTheCassettes(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(0, stock.Log)
+	h.click(t, "+ developed")
+	h.panel(t, "Cassettes").Entry.SetText("2")
+	if got := h.panel(t, "Good").Entry.Text; got != "72" {
+		t.Errorf("2 cassettes of 36: %s good", got)
+	}
+	h.panel(t, "Good").Entry.SetText("70")
+	h.panel(t, "Cassettes").Entry.SetText("3")
+	if got := h.panel(t, "Good").Entry.Text; got != "70" {
+		t.Errorf("typed 70, then it became %s", got)
+	}
+}
+
+// An entry is changed or taken out where it stands.
+func TestAnEntryIsChangedAndTakenOut(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(0, stock.Log)
+	h.OpenEntry(3) // 3 cassettes of 24, of 3 July
+	h.panel(t, "Cassettes").Entry.SetText("2")
+	h.press(t, "Change")
+	if got := h.session.Reels()[0].Loads[1].Cassettes; got != 2 {
+		t.Errorf("%d cassettes", got)
+	}
+	h.OpenEntry(0)
+	h.press(t, "Take out")
+	if got := h.session.Reels()[0].Results; len(got) != 1 {
+		t.Errorf("%d results are left", len(got))
+	}
+}

@@ -38,6 +38,12 @@ func (h *Harness) OpenEntry(i int) {
 	h.Settle()
 }
 
+// Wish adds a wish to the cut plan in sight, as typing does.
+func (h *Harness) Wish(asked, exposures string) {
+	h.hand.column.Wish(asked, exposures)
+	h.Settle()
+}
+
 // Shelf is the demo with reels in hand: one half used, one as it was bought, and one with
 // a long name whose loads went into its end.
 func Shelf() scenario.File {

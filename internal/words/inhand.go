@@ -110,9 +110,9 @@ func cassettes(n int) string {
 	return fmt.Sprintf("%d cassettes", n)
 }
 
-// ThoughtHeadline is what an offer's reel would give.
+// ThoughtHeadline is what there is of an offer's reel.
 func ThoughtHeadline(p reels.Plan, l money.Locale) string {
-	return fmt.Sprintf("%s to cut: %s.", Metres(p.Left, l), MoreRolls(p.Rest))
+	return fmt.Sprintf("%s to cut into cassettes", Metres(p.Left, l))
 }
 
 // ThoughtUnder says that nothing is bought yet.
@@ -122,6 +122,9 @@ func ThoughtUnder(offer string) string {
 
 // CannotBeCut is said of an offer's reel that is shorter than its wastes.
 const CannotBeCut = "This reel gives nothing to cut: it is shorter than its wastes."
+
+// Copied is said when a table was copied.
+const Copied = "Copied, to paste into a spreadsheet"
 
 // LinkBack leads from a reel to the answer.
 const LinkBack = "Back to the answer"

@@ -36,6 +36,8 @@ type Column struct {
 	Tabs     *kit.Tabs
 	pages    []page
 	log      *logPage
+	plan     *planPage
+	account  *accountPage
 
 	win     Window
 	on      *kit.Dialogs
@@ -59,7 +61,11 @@ func NewColumn(win Window, on *kit.Dialogs) *Column {
 	c.Status = kit.NewText(kit.SizeSmall).Lines(1)
 	c.back = kit.NewLink(words.LinkBack, win.Back)
 	c.strip = pages.NewFigureView(win.Restock)
-	c.log = newLogPage(win, on)
+	copied := func(text string) {
+		fyne.CurrentApp().Clipboard().SetContent(text)
+		c.Announce(words.Copied)
+	}
+	c.log, c.plan, c.account = newLogPage(win, on), newPlanPage(win, copied), newAccountPage(win, copied)
 	c.Content = container.New(columnLayout{}, c.Headline, c.Under, kit.NewSides(c.Status, c.back), c.strip)
 	c.lay(false)
 	return c
@@ -68,7 +74,10 @@ func NewColumn(win Window, on *kit.Dialogs) *Column {
 // lay puts the pages up: those of a reel in hand, or of one that is only thought of.
 func (c *Column) lay(thought bool) {
 	c.thought = thought
-	c.pages = []page{c.log}
+	c.pages = []page{c.log, c.plan, c.account}
+	if thought {
+		c.pages = []page{c.plan}
+	}
 	var tabs []kit.Tab
 	for _, p := range c.pages {
 		tabs = append(tabs, kit.Tab{Name: p.name(), Content: p.object()})
@@ -105,7 +114,10 @@ func (c *Column) Wants(j stock.Job, scale float32) stock.Job {
 		c.lay(j.Of.Thought)
 	}
 	j.Page = c.Page()
-	j.Strip = c.strip.Room(scale)
+	j.Strip, j.Cuts = c.strip.Room(scale), c.plan.cuts.Room(scale)
+	if name, own := j.Called(); j.Page == stock.Cut && name != "" {
+		j.Wishes = c.plan.wishes(planOf(j.Of, name), own)
+	}
 	return j
 }
 

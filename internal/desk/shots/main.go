@@ -95,6 +95,15 @@ var shots = []shot{
 	{"reel-new", 1280, 800, func(h *desk.Harness) { h.PutInHand(2) }},
 	{"reel-long", 1024, 700, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(2, stock.Log) }},
 	{"reel-entry", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Log); h.OpenEntry(3) }},
+	{"reel-cut", 1280, 800, func(h *desk.Harness) {
+		h.Put(desk.Shelf())
+		h.Reel(0, stock.Cut)
+		h.Wish("3", "24")
+		h.Wish("1x", "12")
+	}},
+	{"reel-missing", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Cut); h.Wish("40", "24") }},
+	{"reel-thought", 1280, 800, func(h *desk.Harness) { h.PlanCut(2); h.Wish("6", "12") }},
+	{"reel-account", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Account) }},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
 	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},
 }

@@ -48,6 +48,19 @@ type Subject struct {
 // None looks at no reel.
 var None = Subject{Reel: -1}
 
+// Called is the name of the subject, and how many exposures its cassettes have; "" for
+// none.
+func (j *Job) Called() (name string, exposures int) {
+	switch {
+	case j.Of.Thought && j.Of.Offer < len(j.Scenario.Offers) && j.Scenario.Offers[j.Of.Offer].Reel != nil:
+		o := &j.Scenario.Offers[j.Of.Offer]
+		return o.Name, o.Reel.Exposures
+	case j.Of.Reel >= 0 && j.Of.Reel < len(j.Reels):
+		return j.Reels[j.Of.Reel].Name, j.Reels[j.Of.Reel].Exposures
+	}
+	return "", 0
+}
+
 // Stock is what came of a job.
 type Stock struct {
 	Job       Job
@@ -97,6 +110,7 @@ func (k *Keeper) Work(ctx context.Context, j Job) (*Stock, bool) {
 		s.Account = accountOf(j, s.Standings)
 	case Labels:
 		s.Labels = printed(j, s.Standing)
+	case Log:
 	}
 	return s, ctx.Err() == nil
 }

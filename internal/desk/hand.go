@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/compare"
 	"reelworth/internal/desk/inhand"
 	"reelworth/internal/desk/jobs"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/offers"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/desk/stock"

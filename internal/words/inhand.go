@@ -123,9 +123,6 @@ func ThoughtUnder(offer string) string {
 // CannotBeCut is said of an offer's reel that is shorter than its wastes.
 const CannotBeCut = "This reel gives nothing to cut: it is shorter than its wastes."
 
-// Copied is said when a table was copied.
-const Copied = "Copied, to paste into a spreadsheet"
-
 // LinkBack leads from a reel to the answer.
 const LinkBack = "Back to the answer"
 

@@ -2,7 +2,6 @@ package inhand
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
@@ -20,7 +19,7 @@ type accountPage struct {
 	would  *kit.Text // what taking it over changes in the answer
 	take   *kit.Link
 	whole  *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 	shown  *stock.Lesson
 }
 
@@ -30,7 +29,7 @@ func newAccountPage(win Window, copied func(string)) *accountPage {
 	p.take = kit.NewLink("", p.takeOver)
 	p.lesson = kit.NewStack(0, 8, kit.Heading(words.HeadingLesson), p.would, p.take)
 	p.whole = kit.Inset(kit.NewStack(0, 12, p.table, p.says, p.lesson), 0, 12, 14, 12)
-	p.scroll = container.NewVScroll(p.whole)
+	p.scroll = kit.NewScroll(p.whole)
 	return p
 }
 

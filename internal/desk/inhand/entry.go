@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"reelworth/internal/catalogue"
-	"reelworth/internal/desk/form"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"

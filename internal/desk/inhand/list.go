@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/stock"

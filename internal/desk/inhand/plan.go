@@ -2,7 +2,6 @@ package inhand
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/pages"
@@ -25,7 +24,7 @@ type planPage struct {
 	sizes  *fyne.Container
 	table  *kit.Table
 	whole  *fyne.Container
-	scroll *container.Scroll
+	scroll *kit.Scroll
 }
 
 func newPlanPage(win Window, copied func(string)) *planPage {
@@ -34,9 +33,9 @@ func newPlanPage(win Window, copied func(string)) *planPage {
 	p.says = kit.NewText(kit.SizeText).Lines(1)
 	p.acts = kit.NewLine(18, kit.NewLink(words.LinkWish, p.add))
 	p.cuts, p.table = pages.NewFigureView(win.Restock), kit.NewTable(copied)
-	p.sizes = kit.NewStack(0, 8, kit.FixedHeight(p.cuts, 260), kit.Small(words.CutCaution), container.NewHScroll(p.table))
+	p.sizes = kit.NewStack(0, 8, kit.FixedHeight(p.cuts, 260), kit.Small(words.CutCaution), kit.NewSideways(p.table))
 	p.whole = kit.Inset(kit.NewStack(0, 10, kit.Small(words.WishHelp), p.list, p.says, p.acts, kit.Space(6), p.sizes), 0, 12, 14, 12)
-	p.scroll = container.NewVScroll(p.whole)
+	p.scroll = kit.NewScroll(p.whole)
 	return p
 }
 

@@ -116,7 +116,7 @@ func (c *Column) Wants(j stock.Job, scale float32) stock.Job {
 	j.Page = c.Page()
 	j.Strip, j.Cuts = c.strip.Room(scale), c.plan.cuts.Room(scale)
 	if name, own := j.Called(); j.Page == stock.Cut && name != "" {
-		j.Wishes = c.plan.wishes(planOf(j.Of, name), own)
+		j.Wishes = c.plan.wishes(planKey{name, j.Of.Thought}, own)
 	}
 	return j
 }

@@ -14,11 +14,11 @@ import (
 // other cuts of a whole reel come to.
 type planPage struct {
 	win    Window
-	plans  map[string][]*wishRow // by planOf; a plan is kept while the window is open
-	sight  string                // the plan in sight
-	own    int                   // exposures in its cassettes
-	list   *fyne.Container       // the wishes
-	says   *kit.Text             // what is missing or left over
+	plans  map[planKey][]*wishRow // a plan is kept while the window is open
+	sight  planKey
+	own    int             // exposures in its cassettes
+	list   *fyne.Container // the wishes
+	says   *kit.Text       // what is missing or left over
 	acts   *fyne.Container
 	cuts   *pages.FigureView
 	sizes  *fyne.Container
@@ -28,7 +28,7 @@ type planPage struct {
 }
 
 func newPlanPage(win Window, copied func(string)) *planPage {
-	p := &planPage{win: win, plans: map[string][]*wishRow{}}
+	p := &planPage{win: win, plans: map[planKey][]*wishRow{}}
 	p.list = kit.NewStack(0, 4)
 	p.says = kit.NewText(kit.SizeText).Lines(1)
 	p.acts = kit.NewLine(18, kit.NewLink(words.LinkWish, p.add))
@@ -43,16 +43,14 @@ func (p *planPage) name() string              { return words.PageCut }
 func (p *planPage) which() stock.Page         { return stock.Cut }
 func (p *planPage) object() fyne.CanvasObject { return p.scroll }
 
-// planOf is whose plan it is: an offer and the reel that it became may have one name.
-func planOf(of stock.Subject, name string) string {
-	if of.Thought {
-		return "offered " + name
-	}
-	return "in hand " + name
+// planKey is whose a plan is: an offer and the reel that it became may have one name.
+type planKey struct {
+	name    string
+	thought bool
 }
 
 // wishes are those of the reel in sight that can be read.
-func (p *planPage) wishes(plan string, own int) (list []reels.Wish) {
+func (p *planPage) wishes(plan planKey, own int) (list []reels.Wish) {
 	p.begin(plan, own)
 	for _, w := range p.plans[plan] {
 		if w.good {
@@ -63,7 +61,7 @@ func (p *planPage) wishes(plan string, own int) (list []reels.Wish) {
 }
 
 // begin begins a plan with as many as fit of the reel's own exposures.
-func (p *planPage) begin(plan string, own int) {
+func (p *planPage) begin(plan planKey, own int) {
 	p.own = own
 	if p.plans[plan] == nil {
 		p.plans[plan] = []*wishRow{newWishRow(p, reels.Wish{Exposures: own})}
@@ -115,7 +113,7 @@ func (p *planPage) remove(w *wishRow) {
 func (p *planPage) fill(s *stock.Stock) {
 	l := p.win.Locale()
 	at := 0
-	for _, w := range p.plans[planOf(s.Job.Of, s.Name)] {
+	for _, w := range p.plans[planKey{s.Name, s.Job.Of.Thought}] {
 		if w.good && at < len(s.Plan.Wishes) {
 			w.tell(words.WishOutcome(s.Plan.Wishes[at], l))
 			at++

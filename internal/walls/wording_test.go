@@ -20,19 +20,18 @@ var wordRooms = []string{"internal/words", "internal/catalogue", "cmd"}
 
 // otherTexts are the files whose texts are not wording, and why.
 var otherTexts = map[string]string{
-	"internal/desk/kit/measure.go":   "letters to measure",
-	"internal/library/presence.go":   "what stands in the file of a claim",
-	"internal/library/recovery.go":   "what stands in a recovery file",
-	"internal/library/state.go":      "the name of a system's folder",
-	"internal/money/names.go":        "the names of currencies are data",
-	"internal/paper/grid.go":         "the names of sheets are their sizes",
-	"internal/rates/statement.go":    "the sources of rates, as they stand in a scenario file",
-	"internal/scenario/begin.go":     "the names that new things begin with",
-	"internal/scenario/decode.go":    "texts of the TOML library, to tell its errors apart",
-	"internal/desk/settings.go":      "the names of what is remembered between starts",
-	"internal/desk/crowd.go":         "a made-up scenario for pictures",
-	"internal/desk/shelf.go":         "made-up reels for pictures",
-	"internal/scenario/newinhand.go": "the name that a new reel begins with",
+	"internal/desk/kit/measure.go": "letters to measure",
+	"internal/library/presence.go": "what stands in the file of a claim",
+	"internal/library/recovery.go": "what stands in a recovery file",
+	"internal/library/state.go":    "the name of a system's folder",
+	"internal/money/names.go":      "the names of currencies are data",
+	"internal/paper/grid.go":       "the names of sheets are their sizes",
+	"internal/rates/statement.go":  "the sources of rates, as they stand in a scenario file",
+	"internal/scenario/begin.go":   "the names that new things begin with",
+	"internal/scenario/decode.go":  "texts of the TOML library, to tell its errors apart",
+	"internal/desk/settings.go":    "the names of what is remembered between starts",
+	"internal/desk/crowd.go":       "a made-up scenario for pictures",
+	"internal/desk/shelf.go":       "made-up reels for pictures",
 }
 
 // A sentence in the middle of the code is found by nobody who reads the wording over.

@@ -223,6 +223,7 @@ func (d *Desk) take(s *session.Session) {
 // columns goes back from what stands in their place: a list of faults, scenarios side by
 // side.
 func (d *Desk) columns() {
+	d.hand.empty()
 	if d.faults != nil || d.beside.isOpen() {
 		d.faults = nil
 		d.beside.close()

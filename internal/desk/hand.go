@@ -26,6 +26,7 @@ type hand struct {
 	right   *fyne.Container // the answer, or the column
 	worker  *jobs.Latest[stock.Job, *stock.Stock]
 	thought bool // the cut of the chosen offer's reel is looked at
+	filled  bool // something stands in the place of all columns
 }
 
 // newHand works away from the interface thread and reports back by post.
@@ -175,6 +176,23 @@ func (h *hand) insert(r scenario.InHand) {
 	h.d.change(func(s *session.Session) { s.PutInHand(words.StepPutInHand, r) })
 	h.d.form.Top()
 	h.column.Turn(stock.Log)
+}
+
+// fill puts something in the place of the columns, which has the keys.
+func (h *hand) fill(whole fyne.CanvasObject, focus fyne.Focusable) {
+	h.filled = true
+	h.d.win.SetContent(whole)
+	h.d.win.Canvas().Focus(focus)
+}
+
+// empty puts the columns back.
+func (h *hand) empty() {
+	if h.filled {
+		h.filled = false
+		h.d.win.SetContent(h.d.root)
+		h.d.root.Refresh()
+		h.restock()
+	}
 }
 
 // typed follows a field of the reel; it says whether it is one.

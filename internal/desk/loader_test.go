@@ -6,7 +6,11 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
+
 	"reelworth/internal/compare"
+	"reelworth/internal/desk/inhand"
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/desk/stock"
 	"reelworth/internal/scenario"
@@ -127,5 +131,109 @@ func TestAnEntryIsChangedAndTakenOut(t *testing.T) {
 	h.press(t, "Take out")
 	if got := h.session.Reels()[0].Results; len(got) != 1 {
 		t.Errorf("%d results are left", len(got))
+	}
+}
+
+// Standing at the loader, Space logs the cassette that is shown and goes on, Backspace
+// takes it back, Esc leaves; whatever was logged is in the reel, and undone one by one.
+func TestStandingAtTheLoader(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(0, stock.Cut)
+	h.Wish("1", "24")
+	was := string(scenario.Write(h.session.Draft.File()))
+	h.click(t, "Stand at the loader")
+	stand, ok := h.win.Canvas().Focused().(*inhand.Standing)
+	if !ok {
+		t.Fatalf("the keys go to %T", h.win.Canvas().Focused())
+	}
+	for _, says := range []string{"10", "24", "32", "No screen is safe"} { // 9 are loaded; 24 × 38 + 282 mm at 38 mm a count
+		if !strings.Contains(stand.AccessibilityLabel(), says) {
+			t.Errorf("%q does not say %s", stand.AccessibilityLabel(), says)
+		}
+	}
+	stand.TypedRune(' ')
+	stand.TypedRune(' ')
+	h.Settle()
+	loads := h.session.Reels()[0].Loads
+	if n := len(loads); n != 5 || loads[3].Exposures != 24 || loads[3].Counts.Int != 32 || loads[4].Exposures != 36 || stand.At != 2 {
+		t.Errorf("logged %+v", loads)
+	}
+	for range 3 { // the third has nothing to take back
+		stand.TypedKey(&fyne.KeyEvent{Name: fyne.KeyBackspace})
+	}
+	h.Settle()
+	if now := string(scenario.Write(h.session.Draft.File())); now != was || stand.At != 0 {
+		t.Errorf("taken back, but at %d, and left\n%s", stand.At, now)
+	}
+	stand.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if h.win.Content() != h.root {
+		t.Error("Esc does not lead back")
+	}
+}
+
+// A counter of 38 mm a count, measured by one scrap; and one whose turns wind 100 mm and
+// 2 mm more each (100 n + n²), by two.
+func TestACounterIsMeasured(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(1, stock.Log)
+	for _, c := range []struct{ counts, length, another, its, mm, growth string }{
+		{"20", "760", "", "", "38", "0"},
+		{"10", "1100", "20", "2400", "100", "1"},
+	} {
+		h.click(t, "Measure it by a scrap")
+		for label, text := range map[string]string{"Counts": c.counts, "Length": c.length, "of another": c.another, "its length": c.its} {
+			h.panel(t, label).Entry.SetText(text)
+		}
+		h.press(t, "Set")
+		if r := h.session.Reels()[1]; r.CounterMM.String() != c.mm || r.CounterGrowthMM.String() != c.growth {
+			t.Errorf("a count winds %s mm, growing %s; want %s and %s", r.CounterMM.String(), r.CounterGrowthMM.String(), c.mm, c.growth)
+		}
+	}
+	h.click(t, "Measure it by a scrap")
+	h.panel(t, "Counts").Entry.SetText("0")
+	h.panel(t, "Length").Entry.SetText("50")
+	h.press(t, "Set")
+	if !strings.Contains(h.dialogText(), "above 0") {
+		t.Error(h.dialogText())
+	}
+	h.press(t, "Cancel")
+}
+
+// What reels taught is taken over in one step, as was shown before.
+func TestALessonIsTakenOverInOneStep(t *testing.T) {
+	h := open(t)
+	h.Put(Shelf())
+	h.Reel(0, stock.Account)
+	was := string(scenario.Write(h.session.Draft.File()))
+	h.click(t, "Take it over into")
+	o := h.session.Current().Offers[2]
+	// 99 + 1 of 108 and 46 of 48: 146 of 156 is 6.41 percent spoiled.
+	if o.Reel.SpoiledPercent.String() != "6.41" || o.OnHand.IsZero() {
+		t.Errorf("%s %% spoiled, %s on hand", o.Reel.SpoiledPercent, o.OnHand)
+	}
+	h.Settle()
+	if h.undo(); string(scenario.Write(h.session.Draft.File())) != was {
+		t.Error("one undo does not take it back")
+	}
+}
+
+// A plan from an offer is only thought of: nothing of it is kept.
+func TestAPlanOfAnOfferIsKeptNowhere(t *testing.T) {
+	h := open(t)
+	was := string(scenario.Write(h.session.Draft.File()))
+	h.PlanCut(2)
+	h.Wish("99", "36")
+	h.Settle()
+	c := h.hand.column
+	if !strings.Contains(c.Headline.String(), "30.18 m") || c.Page() != stock.Cut {
+		t.Errorf("%q, page %d", c.Headline.String(), c.Page())
+	}
+	if text := kit.Spoken(c.Content); !strings.Contains(text, "are missing for all of it") {
+		t.Error(text)
+	}
+	if h.click(t, "Back to the answer"); h.hand.looking() || string(scenario.Write(h.session.Draft.File())) != was {
+		t.Error("something is left of it")
 	}
 }

@@ -37,3 +37,9 @@ func (h *Harness) Wish(asked, exposures string) {
 	h.hand.column.Wish(asked, exposures)
 	h.Settle()
 }
+
+// Stand stands at the loader with the plan in sight.
+func (h *Harness) Stand() {
+	h.hand.column.Stand()
+	h.Settle()
+}

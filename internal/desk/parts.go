@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"io"
+
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
@@ -40,7 +42,7 @@ func (w asForm) Typed() {
 }
 func (w asForm) PutInHand()      { w.d.hand.put() }
 func (w asForm) PlanCut()        { w.d.hand.plan() }
-func (w asForm) MeasureCounter() {}
+func (w asForm) MeasureCounter() { w.d.hand.column.MeasureCounter() }
 func (w asForm) RemoveReel() {
 	w.d.change(func(s *session.Session) { s.RemoveReel(words.StepRemoveReel) })
 }
@@ -54,6 +56,14 @@ func (w asHand) Today() scenario.Date             { return w.d.today() }
 func (w asHand) Change(do func(*session.Session)) { w.d.change(do) }
 func (w asHand) Restock()                         { w.d.hand.restock() }
 func (w asHand) Back()                            { w.d.hand.leave() }
+func (w asHand) Undo()                            { w.d.undo() }
+func (w asHand) Empty()                           { w.d.hand.empty() }
+func (w asHand) Fill(whole fyne.CanvasObject, focus fyne.Focusable) {
+	w.d.hand.fill(whole, focus)
+}
+func (w asHand) Export(title, name string, endings []string, write func(io.Writer) error) {
+	w.d.asker.AskFile(title, name, endings, write)
+}
 
 // asOffers is the window as the left column knows it.
 type asOffers struct{ d *Desk }

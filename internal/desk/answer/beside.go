@@ -47,7 +47,7 @@ func SetBeside(ctx context.Context, j BesideJob) (*Beside, bool) {
 	b.Entries = slices.Clone(b.came)
 	sidebyside.Order(b.Entries, j.By, j.Down)
 	if !j.Room.empty() {
-		b.Picture = j.Room.draw(func(w, h float64) *figure.Drawing { return figure.SideBySide(b.Entries, w, h, j.Style) })
+		b.Picture = Draw(j.Room, func(w, h float64) *figure.Drawing { return figure.SideBySide(b.Entries, w, h, j.Style) })
 	}
 	return b, true
 }

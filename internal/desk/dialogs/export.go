@@ -1,8 +1,10 @@
 package dialogs
 
 import (
+	"bytes"
 	"context"
 	"errors"
+	"io"
 	"path/filepath"
 	"strings"
 
@@ -121,4 +123,22 @@ func (a *Asker) exporting(path string, data []byte, also string, o library.Optio
 			a.host.Announce(words.Exported(path, parted) + also)
 		}
 	}
+}
+
+// AskFile asks for a file of one of some endings, and writes it away from the interface
+// thread.
+func (a *Asker) AskFile(title, name string, endings []string, write func(io.Writer) error) {
+	a.AskPath(PathQuestion{
+		Title: title, Confirm: words.Export, Endings: endings,
+		Path: filepath.Join(a.host.Folder(), FileSafe(name)+endings[0]),
+		Then: func(path string) {
+			a.work.Do(func() func() {
+				var b bytes.Buffer
+				if err := write(&b); err != nil {
+					return func() { a.on.Tell(words.NotExported, words.Failure(err)) }
+				}
+				return a.exporting(path, b.Bytes(), "", library.Options{})
+			})
+		},
+	})
 }

@@ -1,6 +1,8 @@
 package inhand
 
 import (
+	"io"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -22,6 +24,11 @@ type Window interface {
 	Change(do func(*session.Session)) // the session, and lay the window out anew
 	Restock()                         // what is wanted to be known is another
 	Back()                            // to the answer
+	Undo()                            // the last change
+	// Export asks for a file of one of the endings and writes it away from the interface thread.
+	Export(title, name string, endings []string, write func(w io.Writer) error)
+	Fill(whole fyne.CanvasObject, focus fyne.Focusable) // the window, in the place of its columns
+	Empty()                                             // back from there
 }
 
 // Column is the right column while a reel is chosen: what is left of it, the reel drawn to

@@ -1,6 +1,8 @@
 package inhand
 
 import (
+	"io"
+
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/kit"
@@ -25,13 +27,17 @@ type planPage struct {
 	table  *kit.Table
 	whole  *fyne.Container
 	scroll *kit.Scroll
+
+	atLoader *kit.Link
+	shown    *stock.Stock
 }
 
 func newPlanPage(win Window, copied func(string)) *planPage {
 	p := &planPage{win: win, plans: map[planKey][]*wishRow{}}
 	p.list = kit.NewStack(0, 4)
 	p.says = kit.NewText(kit.SizeText).Lines(1)
-	p.acts = kit.NewLine(18, kit.NewLink(words.LinkWish, p.add))
+	p.atLoader = kit.NewLink(words.LinkStand, p.stand)
+	p.acts = kit.NewLine(18, kit.NewLink(words.LinkWish, p.add), kit.NewLink(words.LinkSheet, p.print), p.atLoader)
 	p.cuts, p.table = pages.NewFigureView(win.Restock), kit.NewTable(copied)
 	p.sizes = kit.NewStack(0, 8, kit.FixedHeight(p.cuts, 260), kit.Small(words.CutCaution), kit.NewSideways(p.table))
 	p.whole = kit.Inset(kit.NewStack(0, 10, kit.Small(words.WishHelp), p.list, p.says, p.acts, kit.Space(6), p.sizes), 0, 12, 14, 12)
@@ -111,6 +117,10 @@ func (p *planPage) remove(w *wishRow) {
 }
 
 func (p *planPage) fill(s *stock.Stock) {
+	p.shown = s
+	if p.atLoader.Show(); s.Standing == nil || !s.Is {
+		p.atLoader.Hide()
+	}
 	l := p.win.Locale()
 	at := 0
 	for _, w := range p.plans[planKey{s.Name, s.Job.Of.Thought}] {
@@ -150,3 +160,38 @@ func (c *Column) Wish(asked, exposures string) {
 		}
 	}
 }
+
+// steps are the plan's cassettes one after another, nil for none.
+func (p *planPage) steps() []reels.Step {
+	if p.shown == nil || !p.shown.Is {
+		return nil
+	}
+	loaded := 0
+	if p.shown.Standing != nil {
+		loaded = p.shown.Standing.Loaded
+	}
+	return reels.Steps(p.shown.Plan, loaded)
+}
+
+// stand fills the window with one cassette after another.
+func (p *planPage) stand() {
+	if steps := p.steps(); len(steps) > 0 && p.shown.Standing != nil {
+		s := newStanding(p.win, steps)
+		p.win.Fill(s, s)
+	}
+}
+
+// print writes the sheet with boxes to tick.
+func (p *planPage) print() {
+	steps := p.steps()
+	if len(steps) == 0 {
+		return
+	}
+	name, today := p.shown.Name, p.win.Today()
+	p.win.Export(words.SheetTitle, words.LoadingTitle(name), []string{".pdf"}, func(w io.Writer) error {
+		return stock.WritePages(w, words.LoadingTitle(name), stock.LoadingSheet(name, steps), today)
+	})
+}
+
+// Stand stands at the loader with the plan in sight, as its link does.
+func (c *Column) Stand() { c.plan.stand() }

@@ -104,7 +104,7 @@ func TestRangesGoWithARateOrAWayToBuyInOneStep(t *testing.T) {
 	if r := s.Current().Ranges; len(r) != 1 || r[0].Input == rate {
 		t.Error("the rate is gone, its range is not:", r)
 	}
-	s.Choose(Selection{TopicOffer, 2})
+	s.Choose(offerAt(2))
 	s.RemoveOffer()
 	if r := s.Current().Ranges; len(r) != 0 {
 		t.Error("the way to buy is gone, its range is not:", r)

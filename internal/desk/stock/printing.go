@@ -75,3 +75,8 @@ func WritePages(w io.Writer, title string, pages []*paper.Page, today scenario.D
 	made := time.Date(today.Year, today.Month, today.Day, 0, 0, 0, 0, time.UTC)
 	return paper.WritePDF(w, paper.About{Title: title, Program: words.Program + " " + version.String(), Made: made}, pages)
 }
+
+// LoadingSheet is a plan's cassettes with boxes to tick, on A4.
+func LoadingSheet(name string, steps []reels.Step) []*paper.Page {
+	return prints.LoadingSheet(name, steps, paper.A4)
+}

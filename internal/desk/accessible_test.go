@@ -17,6 +17,7 @@ import (
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/offers"
 	"reelworth/internal/desk/session"
+	"reelworth/internal/desk/stock"
 )
 
 // heard are the sentences of our own widgets on the screen, by their types.
@@ -76,6 +77,12 @@ func (h *Harness) listenAround(t *testing.T) heard {
 	h.win.Canvas().Overlays().Top().Hide()
 	h.Deal("30")
 	look()
+	h.win.Canvas().Overlays().Top().Hide()
+	h.Put(Shelf())
+	for page := stock.Log; page <= stock.Labels; page++ {
+		h.Reel(0, page)
+		look()
+	}
 	return all
 }
 

@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
+	"reelworth/internal/desk/inhand"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/money"
@@ -101,7 +102,12 @@ func (c commands) edit() *fyne.Menu {
 		c.change(words.MenuMoveUp, fyne.KeyUp, ctrlShift, func(s *session.Session) { s.MoveOffer(-1) }),
 		c.change(words.MenuMoveDown, fyne.KeyDown, ctrlShift, func(s *session.Session) { s.MoveOffer(1) }),
 		c.change(words.MenuCompareWith, fyne.KeyB, ctrl, (*session.Session).CompareWith),
-		c.change(words.MenuRemove, "", 0, (*session.Session).RemoveOffer))
+		c.change(words.MenuRemove, "", 0, (*session.Session).RemoveOffer), fyne.NewMenuItemSeparator(),
+		c.add(words.MenuPutInHand, "", 0, d.hand.put),
+		c.add(words.MenuPlanCut, "", 0, d.hand.plan),
+		c.add(words.MenuLoaded, fyne.KeyL, ctrl, func() { d.hand.column.Enter(inhand.Loaded) }),
+		c.add(words.MenuDeveloped, fyne.KeyL, ctrlShift, func() { d.hand.column.Enter(inhand.Developed) }),
+		c.add(words.MenuMeasured, "", 0, func() { d.hand.column.Enter(inhand.Measured) }))
 	return c.m.edit
 }
 

@@ -130,12 +130,18 @@ func (h *hand) deliver(s *stock.Stock) {
 
 // plan looks at how the reel of the chosen offer could be cut.
 func (h *hand) plan() {
+	s, at := h.d.session.Current(), h.d.session.Chosen.Offer
+	if at >= len(s.Offers) || s.Offers[at].Kind != scenario.KindReel {
+		h.d.dialogs.Tell(words.NotCut.Title, words.NotCut.Text)
+		return
+	}
+	h.d.choose(session.Selection{Topic: session.TopicOffer, Offer: at})
 	h.thought = true
 	h.d.win.Canvas().Unfocus()
 	h.show()
 }
 
-// leave goes back to the answer; it says whether another selection is needed for that.
+// leave goes back to the answer.
 func (h *hand) leave() {
 	h.thought = false
 	if h.d.session.Chosen.Topic == session.TopicReel {

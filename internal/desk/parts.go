@@ -11,6 +11,7 @@ import (
 	"reelworth/internal/desk/market"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
+	"reelworth/internal/desk/stock"
 	"reelworth/internal/figure"
 	"reelworth/internal/history"
 	"reelworth/internal/money"
@@ -56,6 +57,8 @@ func (w asHand) Today() scenario.Date             { return w.d.today() }
 func (w asHand) Change(do func(*session.Session)) { w.d.change(do) }
 func (w asHand) Restock()                         { w.d.hand.restock() }
 func (w asHand) Back()                            { w.d.hand.leave() }
+func (w asHand) Sheet() stock.Sheet               { return w.d.settings.sheet() }
+func (w asHand) SetSheet(s stock.Sheet)           { w.d.settings.setSheet(s) }
 func (w asHand) Undo()                            { w.d.undo() }
 func (w asHand) Empty()                           { w.d.hand.empty() }
 func (w asHand) Fill(whole fyne.CanvasObject, focus fyne.Focusable) {

@@ -9,13 +9,14 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+Z undo, Ctrl+Y redo.\n\n" +
 	"Ctrl+R adds a reel, Ctrl+Shift+R boxed film. Ctrl+D duplicates the chosen one, F2 or Ctrl+Shift+T renames it, Ctrl+Shift+Up and Down move it, " +
 	"Ctrl+B compares the others with it. Ctrl+I asks whether something offered is a deal.\n\n" +
+	"Ctrl+L writes down what was loaded of the reel in hand that is chosen, Ctrl+Shift+L what was developed. At the loader Space logs a cassette, Backspace takes it back, Esc leaves.\n\n" +
 	"Ctrl+N a new scenario, Ctrl+T its name, Ctrl+Page Down and Page Up the next and previous one. " +
 	"Ctrl+Shift+B sets all of them side by side; there Enter opens the chosen one and Esc leaves.\n\n" +
 	"Ctrl+M shows all figures in another currency.\n\n" +
 	"F10 opens the menu, Alt with its first letter the one of that name, Esc closes it. Ctrl+K shows this list."
 
 // CautionsHelp is what the program cannot judge.
-const CautionsHelp = ChemistryCaution + "\n\n" + RemjetCaution + "\n\n" + BorderCaution
+const CautionsHelp = ChemistryCaution + "\n\n" + RemjetCaution + "\n\n" + BorderCaution + "\n\n" + NoScreenIsSafe + "\n\n" + FoilCaution
 
 // Program is what the program is called.
 const Program = "Reelworth"

@@ -198,5 +198,11 @@ func dotted(parts ...string) string {
 // NotInHand is said where an offer's reel cannot be put in hand.
 var NotInHand = Question{
 	Title: "Not put in hand",
-	Text:  "What this reel came to cannot be computed yet. Mend what is said beside its fields first.",
+	Text:  "Only a reel can be put in hand, and only one whose cost can be computed: mend what is said beside its fields first.",
+}
+
+// NotCut is said where the offer that is chosen is no reel.
+var NotCut = Question{
+	Title: "Nothing to cut",
+	Text:  "Only a reel is cut. Choose one among the ways to buy first.",
 }

@@ -37,6 +37,12 @@ const (
 	MenuCompareWith = "Compare the others with this one"
 	MenuRemove      = "Remove this way to buy"
 
+	MenuPutInHand = "Put this reel in hand"
+	MenuPlanCut   = "Plan the cut of this reel"
+	MenuLoaded    = "Cassettes loaded…"
+	MenuDeveloped = "Cassettes developed…"
+	MenuMeasured  = "Film measured…"
+
 	MenuScenario = "Scenario"
 	MenuNewEmpty = "New, from nothing"
 	MenuNewDemo  = "New, from the demo"

@@ -25,6 +25,8 @@ type Window interface {
 	Restock()                         // what is wanted to be known is another
 	Back()                            // to the answer
 	Undo()                            // the last change
+	Sheet() stock.Sheet               // how labels are printed
+	SetSheet(stock.Sheet)             // and remember it
 	// Export asks for a file of one of the endings and writes it away from the interface thread.
 	Export(title, name string, endings []string, write func(w io.Writer) error)
 	Fill(whole fyne.CanvasObject, focus fyne.Focusable) // the window, in the place of its columns
@@ -45,6 +47,7 @@ type Column struct {
 	log      *logPage
 	plan     *planPage
 	account  *accountPage
+	labels   *labelsPage
 
 	win     Window
 	on      *kit.Dialogs
@@ -73,6 +76,7 @@ func NewColumn(win Window, on *kit.Dialogs) *Column {
 		c.Announce(words.Copied)
 	}
 	c.log, c.plan, c.account = newLogPage(win, on), newPlanPage(win, copied), newAccountPage(win, copied)
+	c.labels = newLabelsPage(win)
 	c.Content = container.New(columnLayout{}, c.Headline, c.Under, kit.NewSides(c.Status, c.back), c.strip)
 	c.lay(false)
 	return c
@@ -81,7 +85,7 @@ func NewColumn(win Window, on *kit.Dialogs) *Column {
 // lay puts the pages up: those of a reel in hand, or of one that is only thought of.
 func (c *Column) lay(thought bool) {
 	c.thought = thought
-	c.pages = []page{c.log, c.plan, c.account}
+	c.pages = []page{c.log, c.plan, c.account, c.labels}
 	if thought {
 		c.pages = []page{c.plan}
 	}
@@ -120,7 +124,7 @@ func (c *Column) Wants(j stock.Job, scale float32) stock.Job {
 	if j.Of.Thought != c.thought {
 		c.lay(j.Of.Thought)
 	}
-	j.Page = c.Page()
+	j.Page, j.Sheet = c.Page(), c.win.Sheet()
 	j.Strip, j.Cuts = c.strip.Room(scale), c.plan.cuts.Room(scale)
 	if name, own := j.Called(); j.Page == stock.Cut && name != "" {
 		j.Wishes = c.plan.wishes(planKey{name, j.Of.Thought}, own)

@@ -26,7 +26,7 @@ type logPage struct {
 
 // logRow is an entry of the log.
 type logRow struct {
-	kind entryKind
+	kind Entry
 	at   int // among those of its kind
 	date scenario.Date
 	says words.LogSaying
@@ -38,13 +38,14 @@ func (r logRow) key() string {
 	return fmt.Sprintf(".%s[%d].", [...]string{"load", "result", "recount"}[r.kind], r.at+1)
 }
 
-// entryKind is what an entry is of.
-type entryKind int
+// Entry is what an entry of a log is of.
+type Entry int
 
+// The kinds of entries.
 const (
-	loadEntry entryKind = iota
-	resultEntry
-	recountEntry
+	Loaded Entry = iota
+	Developed
+	Measured
 )
 
 func newLogPage(win Window, on *kit.Dialogs) *logPage {
@@ -89,12 +90,25 @@ func (p *logPage) fillRow(o fyne.CanvasObject, i int) {
 // open opens an entry to be changed or taken out.
 func (p *logPage) open(i int) {
 	switch r := p.rows[i]; r.kind {
-	case loadEntry:
+	case Loaded:
 		p.ask.load(r.at)
-	case resultEntry:
+	case Developed:
 		p.ask.result(r.at)
-	case recountEntry:
+	case Measured:
 		p.ask.recount(r.at)
+	}
+}
+
+// Enter asks for a new entry of the chosen reel's log; where no reel is chosen it does
+// nothing.
+func (c *Column) Enter(kind Entry) {
+	switch kind {
+	case Loaded:
+		c.log.ask.load(-1)
+	case Developed:
+		c.log.ask.result(-1)
+	case Measured:
+		c.log.ask.recount(-1)
 	}
 }
 
@@ -138,13 +152,13 @@ func (p *logPage) fill(s *stock.Stock) {
 func rowsOf(r *scenario.InHand, win Window) (rows []logRow) {
 	l := win.Locale()
 	for i := range r.Loads {
-		rows = append(rows, logRow{kind: loadEntry, at: i, date: r.Loads[i].Date, says: words.LoadSaying(&r.Loads[i])})
+		rows = append(rows, logRow{kind: Loaded, at: i, date: r.Loads[i].Date, says: words.LoadSaying(&r.Loads[i])})
 	}
 	for i := range r.Results {
-		rows = append(rows, logRow{kind: resultEntry, at: i, date: r.Results[i].Date, says: words.ResultSaying(&r.Results[i])})
+		rows = append(rows, logRow{kind: Developed, at: i, date: r.Results[i].Date, says: words.ResultSaying(&r.Results[i])})
 	}
 	for i := range r.Recounts {
-		rows = append(rows, logRow{kind: recountEntry, at: i, date: r.Recounts[i].Date, says: words.RecountSaying(&r.Recounts[i], l)})
+		rows = append(rows, logRow{kind: Measured, at: i, date: r.Recounts[i].Date, says: words.RecountSaying(&r.Recounts[i], l)})
 	}
 	slices.Reverse(rows)
 	slices.SortStableFunc(rows, func(a, b logRow) int {

@@ -31,11 +31,11 @@ type Standing struct {
 	care   *kit.Text
 }
 
-// Sizes of type for two metres: letters of 18 mm on a screen of usual fineness (common
+// Sizes of type for two metres: letters of some 30 mm on a screen of usual fineness (common
 // practice, no source).
 const (
-	largeType   = 120
-	captionType = 22
+	largeType   = 170
+	captionType = 24
 )
 
 // newStanding begins with the first step.
@@ -44,7 +44,7 @@ func newStanding(win Window, steps []reels.Step) *Standing {
 	s.top = kit.NewText(captionType * 1.4).AtMost(1)
 	for i, head := range []string{words.StandWrite, words.StandExposures, words.StandTurn} {
 		s.heads[i] = kit.NewText(captionType, kit.Span{Text: head, Color: kit.Muted}).AtMost(2)
-		s.large[i] = kit.NewText(largeType).Lines(1).Shrinking(largeType*0.6, largeType*0.4, largeType*0.3)
+		s.large[i] = kit.NewText(largeType).Lines(1).Shrinking(largeType*0.6, largeType*0.4, largeType*0.25)
 	}
 	s.says = kit.NewText(captionType).AtMost(3)
 	s.care = kit.NewText(captionType*0.8, kit.Span{Text: words.NoScreenIsSafe, Color: kit.Accent, Bold: true}).AtMost(2)

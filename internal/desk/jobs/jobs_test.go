@@ -170,3 +170,11 @@ func TestACancelledJobGivesWay(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// What is asked for after the end is not waited for.
+func TestNothingIsWaitedForAfterTheEnd(t *testing.T) {
+	l := NewLatest(new(sync.Mutex), true, func(_ context.Context, n int) (int, bool) { return n, true }, func(int) {})
+	l.Stop()
+	l.Post(1)
+	l.Idle() // else this waits for ever
+}

@@ -33,6 +33,9 @@ func NewLatest[J, A any](gate *sync.Mutex, patient bool, do func(context.Context
 func (l *Latest[J, A]) Post(j J) {
 	l.mu.Lock()
 	defer l.mu.Unlock()
+	if l.stopped {
+		return // nobody would do it, and Idle wait for ever
+	}
 	l.waiting = &j
 	if l.cancel != nil && !l.patient {
 		l.cancel()
@@ -70,7 +73,7 @@ func (l *Latest[J, A]) Idle() {
 func (l *Latest[J, A]) Stop() {
 	l.mu.Lock()
 	defer l.mu.Unlock()
-	l.stopped = true
+	l.stopped, l.waiting = true, nil
 	if l.cancel != nil {
 		l.cancel()
 	}

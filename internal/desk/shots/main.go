@@ -104,6 +104,7 @@ var shots = []shot{
 	{"reel-missing", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Cut); h.Wish("40", "24") }},
 	{"reel-thought", 1280, 800, func(h *desk.Harness) { h.PlanCut(2); h.Wish("6", "12") }},
 	{"reel-stand", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Cut); h.Wish("3", "24"); h.Stand() }},
+	{"reel-labels", 1280, 1400, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Labels) }},
 	{"reel-account", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Account) }},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
 	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},

@@ -38,7 +38,7 @@ type labelsPage struct {
 // Which labels are printed.
 const (
 	printLoaded = "loaded"
-	printToCome = "to come"
+	printToCome = "coming"
 )
 
 // Heights of the previews, as drawn.

@@ -21,7 +21,7 @@ func TestTheLargestTextInASmallWindow(t *testing.T) {
 	}
 	sees := func(what string, form bool) {
 		t.Helper()
-		if h.form.Content.Visible() != form || h.answer.Content.Visible() == form {
+		if h.form.Content.Visible() != form || h.hand.right.Visible() == form {
 			t.Errorf("%s: the form is in sight: %v", what, h.form.Content.Visible())
 		}
 	}
@@ -45,7 +45,7 @@ func TestTheLargestTextInASmallWindow(t *testing.T) {
 		t.Error("the field is not entered")
 	}
 	h.Resize(1400, 800)
-	if !h.form.Content.Visible() || !h.answer.Content.Visible() || h.panes.seen.Visible() {
+	if !h.form.Content.Visible() || !h.hand.right.Visible() || h.panes.seen.Visible() {
 		t.Error("not both in a wide window")
 	}
 }

@@ -37,7 +37,7 @@ func (w asBeside) inWindow() sidebyside.Source {
 func (w asBeside) besideJob() answer.BesideJob {
 	return answer.BesideJob{
 		Question: sidebyside.Question{Today: w.d.today(), Rates: w.d.market.File},
-		Style:    onScreen{w.d}.style(),
+		Style:    onScreen(w).style(),
 	}
 }
 

@@ -167,34 +167,3 @@ func (c commands) help() *fyne.Menu {
 		c.add(words.MenuAbout, "", 0, tell(words.Program, words.About)),
 	)
 }
-
-// begin begins a scenario from nothing. The demo nobody changed makes room for it.
-func (d *Desk) begin() {
-	today := d.today()
-	first := scenario.Month{Year: today.Year, Month: today.Month}
-	if d.session.IsUntouchedDemo() {
-		d.take(session.Begin(d.session.Current().Home, first))
-	} else {
-		d.change(func(s *session.Session) { s.AddNew(first) })
-	}
-	d.form.FocusFirst()
-}
-
-// addOffer adds a way to buy and enters its form.
-func (d *Desk) addOffer(kind scenario.Kind) {
-	d.change(func(s *session.Session) { s.AddOffer(kind) })
-	d.form.FocusFirst()
-}
-
-// setText changes the size of the text.
-func (d *Desk) setText(factor float32) {
-	d.settings.setText(factor)
-	d.layOut()
-}
-
-// setNumbers changes how numbers are read and written.
-func (d *Desk) setNumbers(l money.Locale) {
-	d.settings.setNumbers(l)
-	d.win.Canvas().Unfocus()
-	d.rebuild()
-}

@@ -11,9 +11,13 @@ import (
 	"reelworth/internal/words"
 )
 
+// mending leads to what is wrong.
+type mending struct{ d *Desk }
+
 // mend goes to the first thing that keeps something out of the answer: a field that holds
 // what cannot be taken, else the field because of which an offer is left out.
-func (d *Desk) mend() {
+func (m mending) mend() {
+	d := m.d
 	if key := d.form.FirstWithheld(); key != "" {
 		d.form.GoTo(key)
 		return
@@ -33,12 +37,13 @@ func (d *Desk) mend() {
 		d.lookAt(session.Place{Selection: session.Selection{Topic: session.TopicRates, Offer: d.session.Chosen.Offer}})
 		return
 	}
-	d.mendRest()
+	m.mendRest()
 }
 
 // mendRest goes to the first fault that keeps no offer out; ranges that cannot be used
 // have no field, and are taken away.
-func (d *Desk) mendRest() {
+func (m mending) mendRest() {
+	d := m.d
 	for _, f := range d.session.Faults() {
 		switch f.Place.Part {
 		case scenario.PartRange:

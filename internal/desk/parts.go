@@ -1,8 +1,6 @@
 package desk
 
 import (
-	"io"
-
 	"fyne.io/fyne/v2"
 
 	"reelworth/internal/desk/answer"
@@ -11,7 +9,6 @@ import (
 	"reelworth/internal/desk/market"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
-	"reelworth/internal/desk/stock"
 	"reelworth/internal/figure"
 	"reelworth/internal/history"
 	"reelworth/internal/money"
@@ -48,35 +45,15 @@ func (w asForm) RemoveReel() {
 	w.d.change(func(s *session.Session) { s.RemoveReel(words.StepRemoveReel) })
 }
 
-// asHand is the window as the pages of a reel know it.
-type asHand struct{ d *Desk }
-
-func (w asHand) Session() *session.Session        { return w.d.session }
-func (w asHand) Locale() money.Locale             { return w.d.locale() }
-func (w asHand) Today() scenario.Date             { return w.d.today() }
-func (w asHand) Change(do func(*session.Session)) { w.d.change(do) }
-func (w asHand) Restock()                         { w.d.hand.restock() }
-func (w asHand) Back()                            { w.d.hand.leave() }
-func (w asHand) Sheet() stock.Sheet               { return w.d.settings.sheet() }
-func (w asHand) SetSheet(s stock.Sheet)           { w.d.settings.setSheet(s) }
-func (w asHand) Undo()                            { w.d.undo() }
-func (w asHand) Empty()                           { w.d.hand.empty() }
-func (w asHand) Fill(whole fyne.CanvasObject, focus fyne.Focusable) {
-	w.d.hand.fill(whole, focus)
-}
-func (w asHand) Export(title, name string, endings []string, write func(io.Writer) error) {
-	w.d.asker.AskFile(title, name, endings, write)
-}
-
 // asOffers is the window as the left column knows it.
 type asOffers struct{ d *Desk }
 
 func (w asOffers) Choose(sel session.Selection)             { w.d.choose(sel) }
 func (w asOffers) Add(kind scenario.Kind)                   { w.d.addOffer(kind) }
 func (w asOffers) AskDeal()                                 { w.d.asker.AskDeal() }
-func (w asOffers) Rename(i int, name string) (wrong string) { return naming{w.d}.offer(i, name) }
+func (w asOffers) Rename(i int, name string) (wrong string) { return naming(w).offer(i, name) }
 func (w asOffers) RenameScenario(name string) (wrong string) {
-	return naming{w.d}.scenario(name)
+	return naming(w).scenario(name)
 }
 func (w asOffers) SwitchTo(name string) {
 	if w.d.session.SwitchTo(name) {

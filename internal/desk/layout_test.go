@@ -35,6 +35,17 @@ func (p piece) within(q piece) piece {
 	return piece{x: x, y: y, w: max(0, min(p.x+p.w, q.x+q.w)-x), h: max(0, min(p.y+p.h, q.y+q.h)-y), sideways: p.sideways || q.sideways}
 }
 
+// scrolled is what a scroll in a clip leaves.
+func (p piece) scrolled(at fyne.Position, size fyne.Size, d container.ScrollDirection) piece {
+	return p.within(piece{x: at.X, y: at.Y, w: size.Width, h: size.Height, sideways: d != container.ScrollVerticalOnly})
+}
+
+func inScroll(w fyne.Widget, at fyne.Position, clip piece, found *[]piece) {
+	for _, c := range test.WidgetRenderer(w).Objects() {
+		textsOn(c, at, clip, found)
+	}
+}
+
 // textsOn collects what text is on the screen below o, clipped as scrolls clip it.
 func textsOn(o fyne.CanvasObject, at fyne.Position, clip piece, found *[]piece) {
 	if !o.Visible() {
@@ -53,10 +64,9 @@ func textsOn(o fyne.CanvasObject, at fyne.Position, clip piece, found *[]piece) 
 			textsOn(c, at, clip, found)
 		}
 	case *kit.Scroll:
-		inner := clip.within(piece{x: at.X, y: at.Y, w: w.Size().Width, h: w.Size().Height, sideways: w.Direction != container.ScrollVerticalOnly})
-		for _, c := range test.WidgetRenderer(w).Objects() {
-			textsOn(c, at, inner, found)
-		}
+		inScroll(w, at, clip.scrolled(at, w.Size(), w.Direction), found)
+	case *container.Scroll: // the toolkit's own, within an entry
+		inScroll(w, at, clip.scrolled(at, w.Size(), w.Direction), found)
 	case fyne.Widget:
 		for _, c := range test.WidgetRenderer(w).Objects() {
 			textsOn(c, at, clip, found)
@@ -112,7 +122,7 @@ func (h *Harness) inspect(t *testing.T, what string) {
 	}
 	for i, p := range found {
 		if p.x+p.w > p.limit+1 || p.y+p.h > size.Height+1 {
-			t.Errorf("%s: %q leaves its room", what, p.text)
+			t.Errorf("%s: %q at %.0f,%.0f of %.0f × %.0f leaves its room of %.0f", what, p.text, p.x, p.y, p.w, p.h, p.limit)
 		}
 		for _, q := range found[i+1:] {
 			if p.overlaps(q) {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -164,7 +165,20 @@ func mayRound(s *scenario.Scenario, o *compare.Offer) exact.Fraction {
 	for _, orders := range o.Year.Orders {
 		lines += 10 * int(orders)
 	}
-	return exact.Int(int64(lines)).Mul(exact.Ratio(1, 200))
+	may := exact.Int(int64(lines)).Mul(exact.Ratio(1, 200))
+	if home := o.Order.Home; crosses(s, o.Name) && home.Duty.IsZero() && home.ImportTax.IsZero() {
+		// where what is due rounds to nothing, the fee for collecting it falls away too
+		fee := exact.FromDecimal(s.Border.HandlingFee)
+		for _, orders := range o.Year.Orders {
+			may = may.Add(fee.Mul(exact.Int(int64(orders))))
+		}
+	}
+	return may
+}
+
+// crosses says whether an offer is taxed at the border.
+func crosses(s *scenario.Scenario, name string) bool {
+	return slices.ContainsFunc(s.Offers, func(o scenario.Offer) bool { return o.Name == name && o.Import == scenario.ImportBorder })
 }
 
 // cheaper holds who is said to be cheaper of two in a changed scenario; evenly says that

@@ -44,6 +44,10 @@ func (w *List) Price(c *compare.Comparison, l money.Locale) {
 		card.Refresh()
 	}
 	w.Content.Refresh()
+	if w.In != nil {
+		w.In.Content.Refresh() // what stands below moves when a card takes fewer lines
+		w.In.Refresh()
+	}
 	w.revealChosen()
 	w.moved = false
 }

@@ -119,7 +119,8 @@ func start(t testing.TB, file string) *journey {
 	t.Helper()
 	j := &journey{t: t}
 	fyne.DoAndWait(func() {
-		j.d = newDesk(program)
+		state, note := places()
+		j.d = newDesk(program, state, note)
 		began := time.Now()
 		kit.SeekBy(func() time.Time { return began }) // letters make a word however slowly they come
 		if file != "" {

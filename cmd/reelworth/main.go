@@ -31,7 +31,7 @@ func main() {
 	state, note := places()
 	a := app.NewWithID("org.reelworth.desk")
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.Icon))
-	d := desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state, Note: note})
+	d := newDesk(a, state, note)
 	go endOn(hangUps(), a)
 	if len(os.Args) > 1 {
 		d.Open(os.Args[1])
@@ -40,6 +40,11 @@ func main() {
 	}
 	d.Window().ShowAndRun()
 	d.Ended() // a signal ends the loop without closing the window
+}
+
+// newDesk is the window as the program opens it.
+func newDesk(a fyne.App, state, note string) *desk.Desk {
+	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state, Note: note})
 }
 
 // endOn ends the program when the session or the terminal it was started from is closed.

@@ -37,7 +37,7 @@ func beMeasured(role string) {
 	var win fyne.Window
 	full := func() bool { return true }
 	if role == "full" {
-		d := newDesk(a)
+		d := newDesk(a, "", "")
 		win, full = d.Window(), func() bool { return d.View().Headline != "" }
 	} else {
 		win = a.NewWindow(role)

@@ -163,6 +163,7 @@ func (c commands) help() *fyne.Menu {
 	return fyne.NewMenu(words.MenuHelp,
 		c.add(words.MenuKeys, fyne.KeyK, ctrl, tell(words.MenuKeys, words.KeysHelp)),
 		c.add(words.MenuWords, "", 0, tell(words.MenuWords, words.WordsHelp())),
+		c.add(words.MenuRatesHelp, "", 0, tell(words.MenuRatesHelp, words.RatesHelp)),
 		c.add(words.MenuCautions, "", 0, tell(words.MenuCautions, words.CautionsHelp)),
 		c.add(words.MenuAbout, "", 0, tell(words.Program, words.About)),
 	)

@@ -15,6 +15,15 @@ const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the
 	"Ctrl+M shows all figures in another currency.\n\n" +
 	"F10 opens the menu, Alt with its first letter the one of that name, Esc closes it. Ctrl+K shows this list."
 
+// RatesHelp is where rates come from, what the bank's is and is not, and what a card adds.
+const RatesHelp = "A rate is what one unit of a currency is in another. The scenario counts with the rates that stand in it, and with no others.\n\n" +
+	"Type one from where you saw it, or work it out from a card statement: what the shop asked and what the card took. That is the rate you really paid.\n\n" +
+	"The European Central Bank publishes reference rates of the euro on working days. They can be opened from a file, or fetched when you ask; " +
+	"nothing else is ever asked of the network. They say what money was worth that day between banks. They are for information only: " +
+	"nobody need trade at them, and no shop or card does.\n\n" +
+	"A card adds to them: a fee that the statement names, a worse rate, or both. Take the bank's rate together with a card fee, or the rate of a statement with none; " +
+	"never both, or the fee counts twice."
+
 // CautionsHelp is what the program cannot judge.
 const CautionsHelp = ChemistryCaution + "\n\n" + RemjetCaution + "\n\n" + BorderCaution + "\n\n" + NoScreenIsSafe + "\n\n" + FoilCaution
 

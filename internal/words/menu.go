@@ -65,11 +65,12 @@ const (
 	MenuNextColumn     = "Next column"
 	MenuPreviousColumn = "Previous column"
 
-	MenuHelp     = "Help"
-	MenuKeys     = "Keys"
-	MenuWords    = "Words"
-	MenuCautions = "Cautions"
-	MenuAbout    = "About " + Program
+	MenuHelp      = "Help"
+	MenuKeys      = "Keys"
+	MenuWords     = "Words"
+	MenuRatesHelp = "About rates"
+	MenuCautions  = "Cautions"
+	MenuAbout     = "About " + Program
 )
 
 // namesOfKeys are those that a keyboard does not have printed on it as the toolkit calls them.

@@ -48,7 +48,7 @@ func allSteps(lacking []need) ([]step, error) {
 		{name: "vet, without C", do: vet(goHeadless, headlessTags)},
 		{name: "staticcheck", do: checkStatically},
 		{name: "tests: units, properties, the window in memory", do: func() (report, []error) {
-			return goTest(goHeadless, fresh("-tags", headlessTags, "./...")...)
+			return testAll(goHeadless, "-tags", headlessTags)
 		}},
 		{name: "races: the tests in which goroutines meet", cannot: without(lacking, buildNeeds[:2]), do: watchRaces},
 		{name: "fuzz targets, listed", do: func() (report, []error) { return told, errs }},

@@ -1,5 +1,7 @@
 package main
 
+import "slices"
+
 // race is what of a package runs under the race detector: tests in which several goroutines
 // meet. What only computes is left out, for it takes ten times as long there and meets
 // nobody.
@@ -28,8 +30,8 @@ var raced = []race{
 // spare some work would not be shared out at all.
 const meeting = "4"
 
-// args are those of go test.
-func (r race) args() []string {
+// args are those of go test; draw are the packages that draw cases.
+func (r race) args(draw []string) []string {
 	args := []string{"-race", "-short", "-cpu", meeting, "-tags", headlessTags}
 	if r.only != "" {
 		args = append(args, "-run", r.only)
@@ -37,18 +39,24 @@ func (r race) args() []string {
 	if r.but != "" {
 		args = append(args, "-skip", r.but)
 	}
-	return fresh(append(args, r.pkg)...)
+	args = append(args, r.pkg)
+	if inCI() && slices.ContainsFunc(draw, func(pkg string) bool { return "./"+short(pkg) == r.pkg }) {
+		args = append(args, seed)
+	}
+	return fresh(args...)
 }
 
 // watchRaces runs them. A package of which no test ran is a failure.
 func watchRaces() (report, []error) {
+	draw, _, err := drawers()
+	if err != nil {
+		return report{}, []error{err}
+	}
 	var whole report
 	var errs []error
 	for _, r := range raced {
-		told, failed := goTest(goWindow, r.args()...)
-		whole.brief += told.brief
-		whole.full += told.full
-		whole.skipped = append(whole.skipped, told.skipped...)
+		told, failed := goTest(goWindow, r.args(draw)...)
+		whole = whole.and(told)
 		errs = append(errs, failed...)
 	}
 	return whole, errs

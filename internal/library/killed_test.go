@@ -168,6 +168,9 @@ func killOne(t *testing.T, path, dir string, first, kept int, meanwhile func(pro
 	return k
 }
 
+// patience is after how many kills it is no chance any more that none struck.
+const patience = 2000
+
 func TestKillingWindowsLosesNothing(t *testing.T) {
 	kills := 100
 	if testing.Short() {
@@ -184,7 +187,9 @@ func TestKillingWindowsLosesNothing(t *testing.T) {
 		t.Fatal(err)
 	}
 	onDisk, found, fresh := 0, 0, 0
-	for i := range kills {
+	halves := func() int { return strings.Count(names(t, d), tempEnd) }
+	// Where a blow falls is chance: they fall until one struck in the middle of something.
+	for i := 0; i < kills || halves()+fresh == 0 && i < patience; i++ {
 		first := (i + 1) * 100000
 		k := killOne(t, d.Path, dir, first, rand.N(7), func(process int) {
 			if others := claim.Others(); len(others) != 1 || others[0].PID != process {
@@ -242,11 +247,10 @@ func TestKillingWindowsLosesNothing(t *testing.T) {
 	if found < kills/6 || onDisk == 0 {
 		t.Errorf("the windows hardly saved or kept anything: %d of %d left something", found, kills)
 	}
-	halves := strings.Count(names(t, d), tempEnd)
-	if halves+fresh == 0 {
-		t.Error("no kill struck in the middle of anything")
+	if halves()+fresh == 0 {
+		t.Errorf("of %d kills none struck in the middle of anything", patience)
 	}
-	t.Logf("%d kills: %d left work, %d of it kept but not yet said so; %d in the middle of a save", kills, found, fresh, halves)
+	t.Logf("at least %d kills: %d left work, %d of it kept but not yet said so; %d in the middle of a save", kills, found, fresh, halves())
 
 	// Nothing stays in the state folder but what is alive.
 	if err := r.Close(); err != nil {

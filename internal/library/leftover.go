@@ -26,7 +26,7 @@ type Leftover struct {
 	File   scenario.File
 	Faults []scenario.Fault
 	// OnDisk says how the user's file stands to the work now.
-	OnDisk Standing
+	OnDisk FileState
 	// Recovery is the recovery file itself. A person can read and mend it.
 	Recovery string
 	// Damaged is what is wrong with the recovery file, a *Problem; nil if nothing is.
@@ -107,7 +107,7 @@ func readLeftover(path string, on disk) Leftover {
 	l.hash = st.hash
 	l.Damaged = l.readNotes(data)
 	l.File, l.Faults = scenario.Read(data)
-	l.OnDisk = l.standing()
+	l.OnDisk = l.stateOf()
 	return l
 }
 
@@ -147,8 +147,8 @@ func (l *Leftover) readNotes(data []byte) error {
 	return &Problem{Cause: Damaged, Doing: Opening, Path: l.Recovery, Torn: torn}
 }
 
-func (l *Leftover) standing() Standing {
-	at, _ := standing(l.Path, l.opened)
+func (l *Leftover) stateOf() FileState {
+	at, _ := stateOf(l.Path, l.opened)
 	if (at == AsOpened || at == ChangedSince) && l.isIn(l.Path) {
 		return HoldsWork
 	}

@@ -27,7 +27,7 @@ func crashed(t *testing.T, d *Document, f scenario.File) (dir string) {
 func TestALeftoverKnowsHowTheUsersFileStands(t *testing.T) {
 	for name, c := range map[string]struct {
 		outside func(path string)
-		want    Standing
+		want    FileState
 		save    func(err error) bool // what saving the work taken up comes to
 	}{
 		"as opened": {func(string) {}, AsOpened, func(err error) bool { return err == nil }},

@@ -135,7 +135,7 @@ func TestAForgottenClaimIsAClaimStill(t *testing.T) {
 func TestAWatchTellsNewsOnce(t *testing.T) {
 	d := saved(t, one)
 	w := d.Watch()
-	look := func(want Standing, news bool) {
+	look := func(want FileState, news bool) {
 		t.Helper()
 		if s, n := w.Look(); s != want || n != news {
 			t.Errorf("%v, %v; want %v, %v", s, n, want, news)

@@ -7,20 +7,20 @@ import (
 	"time"
 )
 
-// Standing is how a file on disk stands to work that was begun from it.
-type Standing int
+// FileState is how a file on disk relates to work that was begun from it.
+type FileState int
 
-// The standings.
+// The states.
 const (
-	NoFile       Standing = iota // the work has no file
-	AsOpened                     // the content is what was opened or last saved
-	ChangedSince                 // it is another, or cannot be read
-	GoneSince                    // the file was deleted
-	HoldsWork                    // it is the work itself: there is nothing to recover
+	NoFile       FileState = iota // the work has no file
+	AsOpened                      // the content is what was opened or last saved
+	ChangedSince                  // it is another, or cannot be read
+	GoneSince                     // the file was deleted
+	HoldsWork                     // it is the work itself: there is nothing to recover
 )
 
-// standing compares a file with its stamp; now is the stamp of what is there.
-func standing(path string, opened stamp) (s Standing, now stamp) {
+// stateOf compares a file with its stamp; now is the stamp of what is there.
+func stateOf(path string, opened stamp) (s FileState, now stamp) {
 	if path == "" {
 		return NoFile, stamp{}
 	}
@@ -42,7 +42,7 @@ type Watch struct {
 	path   string
 	opened stamp
 
-	at   Standing
+	at   FileState
 	now  stamp       // of what was there at the last look
 	info fs.FileInfo // the same; nil for none, or where it must be read again
 }
@@ -61,15 +61,15 @@ func (d *Document) Watch() *Watch {
 // system in use: FAT keeps it to two seconds.
 const coarse = 2 * time.Second
 
-// Look says how the file stands now, and whether that is news: another standing or
+// Look says how the file stands now, and whether that is news: another state or
 // another content than at the look before. It costs one look at the file's size and
 // time; the content is read only where those are others than at the last look.
-func (w *Watch) Look() (s Standing, news bool) {
+func (w *Watch) Look() (s FileState, news bool) {
 	info, err := os.Stat(w.path)
 	if err == nil && w.info != nil && info.Size() == w.info.Size() && info.ModTime().Equal(w.info.ModTime()) {
 		return w.at, false
 	}
-	s, now := standing(w.path, w.opened)
+	s, now := stateOf(w.path, w.opened)
 	news = s != w.at || !now.same(w.now)
 	w.at, w.now, w.info = s, now, nil
 	if err == nil && time.Since(info.ModTime()) > coarse {

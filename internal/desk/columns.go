@@ -20,6 +20,7 @@ const (
 // too narrow for that the form and the answer in one place, under a switch.
 type columns struct {
 	seen   *kit.Switch
+	said   *kit.Text // beside the switch, while the answer is out of sight
 	narrow bool
 	root   *fyne.Container
 }
@@ -28,7 +29,9 @@ type columns struct {
 func newColumns(left, middle, right fyne.CanvasObject) *columns {
 	c := &columns{}
 	c.seen = kit.NewSwitch(func() { c.root.Refresh() }, words.SeenForm, words.SeenAnswer)
-	c.root = container.New(c, left, kit.NewRule(), middle, kit.NewRule(), right, c.seen)
+	c.said = kit.NewText(kit.SizeSmall).AtMost(1).Trailing()
+	c.said.Centred = true
+	c.root = container.New(c, left, kit.NewRule(), middle, kit.NewRule(), right, c.seen, c.said)
 	return c
 }
 
@@ -45,11 +48,13 @@ func (c *columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	show(o[3], !c.narrow)
 	show(o[4], !c.narrow || c.seen.At == atAnswer)
 	show(o[5], c.narrow)
+	show(o[6], c.narrow && c.seen.At == atForm)
 	kit.Place(o[0], 0, 0, left, size.Height)
 	kit.Place(o[1], left-1, 0, 1, size.Height)
 	if c.narrow {
 		edge, top := kit.Scaled(20), c.seen.Height()
 		kit.Place(o[5], left+edge, 0, size.Width-left-2*edge, top)
+		kit.Place(o[6], left+edge+c.seen.Wide(), 0, size.Width-left-2*edge-c.seen.Wide(), top)
 		kit.Place(o[2], left, top, min(size.Width-left, kit.Scaled(440)), size.Height-top)
 		kit.Place(o[4], left, top, size.Width-left, size.Height-top)
 		return

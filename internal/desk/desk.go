@@ -24,19 +24,21 @@ type Desk struct {
 	undoing
 	mending
 	focus
+	telling
 
 	win     fyne.Window
 	now     func() time.Time
 	session *session.Session
 	shownIn string // the currency that figures are shown in, "" for home
 
-	offers *offers.List
-	form   *form.Column
-	answer *pages.Column
-	panes  *columns
-	hand   *hand
-	root   *fyne.Container
-	faults *pages.FaultList // shown in the place of the columns, nil otherwise
+	offers  *offers.List
+	form    *form.Column
+	answer  *pages.Column
+	panes   *columns
+	notices *pages.Notices
+	hand    *hand
+	root    *fyne.Container
+	faults  *pages.FaultList // shown in the place of the columns, nil otherwise
 
 	settings *settings
 	dialogs  *kit.Dialogs
@@ -74,17 +76,15 @@ func (d *Desk) layOut() {
 		page, seen = was.At(), d.panes.seen.At
 	}
 	d.offers = offers.New(asOffers{d})
-	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market)
+	d.answer = pages.NewColumn(asPages{d}, d.locale, d.market, d.notices)
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
 	d.offers.In = d.hand.layOut(d.answer.Content, d.offers.Content)
 	d.panes = newColumns(d.offers.In, d.form.Content, d.hand.right)
 	d.panes.look(seen)
+	d.tell()
 	d.root = d.panes.root
 	d.faults = nil
 	d.beside.close()
-	if was != nil {
-		d.answer.GoOnFrom(was)
-	}
 	d.answer.LookBack(d.back.back)
 	d.win.SetContent(d.root)
 	d.pipeline.forget()
@@ -109,7 +109,7 @@ func (d *Desk) rebuild() {
 
 // show puts what is known without computing into the left column and the form.
 func (d *Desk) show() {
-	d.answer.Now(d.session.Epoch(), uint64(d.session.Draft.Mark()))
+	d.notices.Now(d.session.Epoch(), uint64(d.session.Draft.Mark()))
 	d.offers.Show(d.session, d.locale())
 	d.hand.show()
 	d.form.Show()

@@ -48,7 +48,7 @@ func (h *hand) layOut(answer, above fyne.CanvasObject) (left *kit.Scroll) {
 	}
 	h.list = inhand.NewList(offers.Width(), func(i int) { h.d.choose(h.at(i)) }, h.add)
 	h.column = nil // it is not there to be asked while it is made
-	column := inhand.NewColumn(asHand{h.d}, h.d.dialogs)
+	column := inhand.NewColumn(asHand{h.d}, h.d.dialogs, h.d.notices)
 	h.column = column
 	h.column.Turn(page)
 	h.right = container.NewStack(answer, h.column.Content)

@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/desk/jobs"
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/market"
+	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/library"
 	"reelworth/internal/money"
@@ -51,7 +52,7 @@ func New(o Options) *Desk {
 	}
 	kit.SeekBy(o.Now)
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
-	d.deeds, d.undoing, d.mending, d.focus = deeds{d}, undoing{d}, mending{d}, focus{d}
+	d.deeds, d.undoing, d.mending, d.focus, d.telling = deeds{d}, undoing{d}, mending{d}, focus{d}, telling{d}
 	d.win = o.App.NewWindow(words.Program)
 	d.win.SetPadded(false)
 	d.win.Resize(d.settings.size())
@@ -66,6 +67,7 @@ func New(o Options) *Desk {
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
+	d.notices = pages.NewNotices(d.tell)
 	d.layOut()
 	d.win.SetCloseIntercept(d.close)
 	d.win.SetOnDropped(d.dropped)

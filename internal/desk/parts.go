@@ -77,7 +77,7 @@ func (w asPages) LookAt(offer string) {
 }
 func (w asPages) SetRange(r scenario.Range) {
 	w.d.change(func(s *session.Session) { s.SetRange(r) })
-	w.d.answer.Announce(words.SwingSet)
+	w.d.notices.Announce(words.SwingSet)
 }
 func (w asPages) LookBackOver(span history.Span) {
 	w.d.market.Span = span
@@ -126,16 +126,16 @@ func (w asHost) ShownIn() string        { return w.d.shownIn }
 func (w asHost) ShowIn(currency string) { w.d.showIn(currency) }
 func (w asHost) Folder() string         { return w.d.files.folder() }
 func (w asHost) Announce(text string) {
-	w.d.answer.Announce(text)
+	w.d.notices.Announce(text)
 	w.d.beside.announce(text)
 }
-func (w asHost) Object(text string)       { w.d.answer.Object(text) }
+func (w asHost) Object(text string)       { w.d.notices.Object(text) }
 func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
 func (w asHost) Saved()                   { w.d.show() }
 func (w asHost) Recent()                  { w.d.setMenu() }
 func (w asHost) Columns()                 { w.d.columns() }
 func (w asHost) Warn(text string) {
-	w.d.answer.Warn(text)
+	w.d.notices.Warn(text)
 	w.d.status()
 }
 func (w asHost) ShowFaults(list *pages.FaultList, title string) {

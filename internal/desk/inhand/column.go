@@ -40,6 +40,8 @@ type Column struct {
 	Headline *kit.Text
 	Under    *kit.Text
 	Status   *kit.Text // what is worth knowing
+	warns    []kit.Span
+	notices  *pages.Notices
 	back     *kit.Link
 	strip    *pages.FigureView
 	Tabs     *kit.Tabs
@@ -64,16 +66,16 @@ type page interface {
 }
 
 // NewColumn is a column without a reel yet; it asks in the dialogs given.
-func NewColumn(win Window, on *kit.Dialogs) *Column {
-	c := &Column{win: win, on: on}
+func NewColumn(win Window, on *kit.Dialogs, notices *pages.Notices) *Column {
+	c := &Column{win: win, on: on, notices: notices}
 	c.Headline = kit.NewText(kit.SizeAnswer).Lines(1).Shrinking(18, 15, kit.SizeText)
 	c.Under = kit.NewText(kit.SizeSmall + 1).Lines(2)
-	c.Status = kit.NewText(kit.SizeSmall).Lines(1)
+	c.Status = kit.NewText(kit.SizeSmall).AtMost(3)
 	c.back = kit.NewLink(words.LinkBack, win.Back)
 	c.strip = pages.NewFigureView(win.Restock)
 	copied := func(text string) {
 		fyne.CurrentApp().Clipboard().SetContent(text)
-		c.Announce(words.Copied)
+		notices.Announce(words.Copied)
 	}
 	c.log, c.plan, c.account = newLogPage(win, on), newPlanPage(win, copied), newAccountPage(win, copied)
 	c.labels = newLabelsPage(win)
@@ -136,7 +138,7 @@ func (c *Column) Wants(j stock.Job, scale float32) stock.Job {
 func (c *Column) Show(s *stock.Stock) {
 	c.shown = s
 	l := c.win.Locale()
-	c.Status.Set()
+	c.warns = nil
 	switch {
 	case s.Job.Of.Thought && s.Is:
 		c.Headline.Set(kit.Span{Text: words.ThoughtHeadline(s.Plan, l), Bold: true})
@@ -152,19 +154,26 @@ func (c *Column) Show(s *stock.Stock) {
 		c.Headline.Set(kit.Span{Text: s.Name, Bold: true})
 		c.Under.Set(kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: words.ReelFault(s.Standing), Color: kit.Fault})
 	}
+	c.Tell()
 	c.strip.Display(s.Strip)
 	c.fill()
 }
 
+// warn keeps what is worth knowing of the reel.
 func (c *Column) warn(warnings []reels.Warning) {
 	for _, w := range warnings {
-		c.Status.Set(kit.Span{Text: "! ", Bold: true, Color: kit.Accent}, kit.Span{Text: words.ReelWarning(w, c.win.Locale())})
+		if c.warns != nil {
+			c.warns = append(c.warns, kit.Span{Text: " "})
+		}
+		c.warns = append(c.warns, kit.Span{Text: "! ", Bold: true, Color: kit.Accent}, kit.Span{Text: words.ReelWarning(w, c.win.Locale())})
 	}
 }
 
-// Announce says that something was done, until the next change.
-func (c *Column) Announce(text string) {
-	c.Status.Set(kit.Span{Text: "✓ ", Color: kit.Good, Bold: true}, kit.Span{Text: text, Color: kit.Muted})
+// Tell says what was done and what endangers the work, or else what is worth knowing of
+// the reel.
+func (c *Column) Tell() {
+	c.notices.Put(c.Status, c.warns...)
+	c.Content.Refresh()
 }
 
 // fill brings the page in sight up to date.

@@ -54,6 +54,16 @@ func (s *Switch) mark() {
 // Height is that of the line.
 func (s *Switch) Height() float32 { return tabsHeight }
 
+// Wide is how much of the line the names take.
+func (s *Switch) Wide() (w float32) {
+	for _, l := range s.Labels {
+		w += l.MinSize().Width + switchGap()
+	}
+	return w
+}
+
+func switchGap() float32 { return 26 * TextFactor }
+
 func (s *Switch) CreateRenderer() fyne.WidgetRenderer { return &switchRenderer{s} }
 
 type switchRenderer struct{ s *Switch }
@@ -63,7 +73,7 @@ func (r *switchRenderer) Layout(size fyne.Size) {
 	for _, l := range r.s.Labels {
 		w := l.MinSize().Width
 		Place(l, x, 0, w, tabsHeight)
-		x += w + 26*TextFactor
+		x += w + switchGap()
 	}
 	Place(r.s.line, 0, tabsHeight-1, size.Width, 1)
 }

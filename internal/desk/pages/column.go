@@ -21,7 +21,8 @@ type Column struct {
 	Under    *kit.Text
 	Status   *kit.Text // what the answer does not include
 	Mend     *kit.Link // leads to where that can be mended
-	status   status
+	notices  *Notices
+	withheld []string // fields whose text is not part of the answer
 
 	Tabs    *kit.Tabs
 	pages   []page
@@ -36,8 +37,8 @@ type Column struct {
 }
 
 // NewColumn is a column without an answer yet.
-func NewColumn(act Actions, loc func() money.Locale, rates *market.Market) *Column {
-	a := &Column{locale: loc, Shown: View{Market: rates}}
+func NewColumn(act Actions, loc func() money.Locale, rates *market.Market, notices *Notices) *Column {
+	a := &Column{locale: loc, Shown: View{Market: rates}, notices: notices}
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
 	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
 	a.Status = kit.NewText(kit.SizeSmall).Lines(1)
@@ -46,7 +47,7 @@ func NewColumn(act Actions, loc func() money.Locale, rates *market.Market) *Colu
 	a.Mend.Hide()
 	copied := func(text string) {
 		fyne.CurrentApp().Clipboard().SetContent(text)
-		a.Announce(words.Copied)
+		notices.Announce(words.Copied)
 	}
 	a.Charts = newChartsPage(act)
 	a.Receipt = newReceiptPage(act)

@@ -9,83 +9,39 @@ import (
 	"reelworth/internal/words"
 )
 
-// status is what the line under the headline has to say.
-type status struct {
-	warning  string     // stays true until another; "" for none
-	said     []kit.Span // once, until the next change
-	objects  bool       // what was said is that something is wrong
-	state    [2]uint64  // of the work, to know the next change by
-	withheld []string   // fields whose text is not part of the answer
-}
-
-// GoOnFrom takes over from a column that this one takes the place of.
-func (a *Column) GoOnFrom(was *Column) { a.status = was.status }
-
-// Warn says something that stays true until Warn is called again; "" ends it. Nothing
-// takes its place.
-func (a *Column) Warn(text string) {
-	a.status.warning = text
-	a.tell()
-}
-
-// Announce says that something was done, until the next change.
-func (a *Column) Announce(text string) {
-	a.status.said = []kit.Span{{Text: "✓ ", Color: kit.Good, Bold: true}, {Text: text, Color: kit.Muted}}
-	a.status.objects = false
-	a.tell()
-}
-
-// Object says that something is wrong, until the next change.
-func (a *Column) Object(text string) {
-	a.status.said = []kit.Span{{Text: "✗ ", Color: kit.Fault, Bold: true}, {Text: text, Color: kit.Fault}}
-	a.status.objects = true
-	a.tell()
-}
-
-// Now ends what was said once, if the state of the work is another than it was.
-func (a *Column) Now(epoch, mark uint64) {
-	if now := [2]uint64{epoch, mark}; now != a.status.state {
-		a.status.state, a.status.said = now, nil
-	}
-}
-
 // Without says what is not part of the answer: fields held back, offers left out.
 func (a *Column) Without(withheld []string) {
-	a.status.withheld = withheld
-	a.tell()
+	a.withheld = withheld
+	a.Tell()
 }
 
-// tell puts together what there is to say: what endangers the work first, then what was
+// Tell puts together what there is to say: what endangers the work first, then what was
 // said last, or else what the answer lacks.
-func (a *Column) tell() {
-	var spans []kit.Span
+func (a *Column) Tell() {
 	mend := ""
-	if w := a.status.warning; w != "" {
-		spans = append(spans, kit.Span{Text: "! ", Color: kit.Accent, Bold: true}, kit.Span{Text: w, Color: kit.Muted})
-	}
 	lacks := a.lacks()
-	also := a.status.said
+	also := a.notices.said
 	if len(lacks) > 0 {
-		mend = words.MendLink(a.Shown.comparison(), len(a.status.withheld) > 0, a.faults())
+		mend = words.MendLink(a.Shown.comparison(), len(a.withheld) > 0, a.faults())
 	}
 	switch text := strings.Join(lacks, " "); {
 	case text == "":
-	case also == nil && len(a.status.withheld) == 0 && words.OnlyUnpriced(a.Shown.comparison()):
+	case also == nil && len(a.withheld) == 0 && words.OnlyUnpriced(a.Shown.comparison()):
 		also = []kit.Span{{Text: text, Color: kit.Muted}}
 	case also == nil:
 		also = []kit.Span{{Text: "✗ ", Color: kit.Fault, Bold: true}, {Text: text, Color: kit.Fault}}
-	case a.status.objects:
+	case a.notices.objects:
 		also = append(slices.Clip(also), kit.Span{Text: " " + text, Color: kit.Fault})
 	}
 	if also == nil {
 		also, mend = a.shownIn()
 	}
+	warns := a.notices.warns()
 	a.Status.MaxLines = 1
-	if len(spans) > 0 && len(also) > 0 {
-		spans = append(spans, kit.Span{Text: " "})
+	if len(warns) > 0 && len(also) > 0 {
 		a.Status.MaxLines = 2
 	}
-	a.Status.Set(append(spans, also...)...)
+	a.Status.Set(joined(warns, also)...)
 	a.offerMending(mend)
 	a.Content.Refresh()
 }
@@ -110,8 +66,8 @@ func (a *Column) shownIn() (said []kit.Span, mend string) {
 // lacks is what the answer does not include, and why.
 func (a *Column) lacks() []string {
 	var parts []string
-	if len(a.status.withheld) > 0 {
-		parts = append(parts, words.WithoutFields(a.status.withheld))
+	if len(a.withheld) > 0 {
+		parts = append(parts, words.WithoutFields(a.withheld))
 	}
 	if c := a.Shown.comparison(); c != nil && !words.AsksForPrices(c) {
 		parts = append(parts, words.LeftOut(c)...)

@@ -173,7 +173,7 @@ var sayings = map[scenario.Code]func(f *scenario.Fault) saying{
 		return whole(fmt.Sprintf("%d cassettes of %d exposures are developed, but only %d were loaded", f.Have, f.Other, f.Most), "correct this result, or note the load that is missing")
 	},
 	scenario.LoadsBeyond: func(f *scenario.Fault) saying {
-		return whole("with this load the reel is used up and "+f.Missing.Text(1)+" mm are missing", "correct the loads, or measure what is left and note it as a [[reel.recount]]")
+		return whole("with this load the reel is used up and "+f.Missing.Text(1)+" mm are missing", "correct the loads, or measure what is left and note that as a recount")
 	},
 	scenario.RecountBeyond: func(f *scenario.Fault) saying {
 		return finds("this is "+f.Missing.Text(1)+" mm more than the whole reel", "write what is left on the reel, in millimetres")

@@ -23,6 +23,10 @@ func ReelFault(s *reels.Standing) string {
 	return wrong + "; " + remedy
 }
 
+// ReelUnsound stands below a reel's name where something is wrong with it: what, is told
+// where it is looked at.
+const ReelUnsound = "does not add up"
+
 // ReelsHeader are the columns of a table of reels in hand.
 func ReelsHeader() []string {
 	return []string{"reel", "left", "gives", "loaded", "undeveloped", "spoiled", "film per roll", "planned"}

@@ -42,7 +42,7 @@ func New(on *kit.Dialogs, work *jobs.Background, host Host) *Asker {
 func (a *Asker) Sure(q words.Question, then func()) { a.on.Confirm(q.Title, q.Text, q.Yes, then) }
 
 // complaint is a text that says what is wrong with what stands in a dialog.
-func complaint() *kit.Text { return kit.NewText(kit.SizeSmall).Lines(2) }
+func complaint() *kit.Text { return kit.NewText(kit.SizeSmall).AtLeast(2) }
 
 func complain(to *kit.Text, wrong string) {
 	to.Set(kit.Span{Text: "✗ ", Color: kit.Fault, Bold: true}, kit.Span{Text: wrong, Color: kit.Fault})

@@ -68,12 +68,13 @@ func (a *Asker) AskDeal() {
 		box.Entry.Escape = func() { p.dialog.Leave() }
 		p.boxes[name] = box
 		p.rows[name] = kit.NewRow(name, box, kit.NumberWidth, units[name])
+		p.rows[name].Grew = func() { p.dialog.Fit() }
 		body.Add(p.rows[name])
 	}
 	p.rows[DealPrice].ChooseUnit(p.money)
 	body.Add(kit.NewRow(words.DealOther, p.other, kit.WideWidth, ""))
-	p.verdict = kit.NewText(kit.SizeTitle).Lines(1)
-	p.says = kit.NewText(kit.SizeText).Lines(7)
+	p.verdict = kit.NewText(kit.SizeTitle)
+	p.says = kit.NewText(kit.SizeText).AtLeast(7)
 	body.Add(kit.Space(8))
 	body.Add(p.verdict)
 	body.Add(p.says)

@@ -26,7 +26,7 @@ type statementPanel struct {
 // AskStatement asks for a purchase. file are published rates to hold it against, nil for
 // none.
 func (a *Asker) AskStatement(file *rates.File) {
-	p := &statementPanel{a: a, file: file, says: kit.NewText(kit.SizeText).Lines(2), markup: kit.NewText(kit.SizeSmall + 1).Lines(4)}
+	p := &statementPanel{a: a, file: file, says: kit.NewText(kit.SizeText).AtLeast(2), markup: kit.NewText(kit.SizeSmall + 1).AtLeast(4)}
 	p.asked, p.took, p.day = kit.NewTextBox(true), kit.NewTextBox(true), kit.NewTextBox(true)
 	p.day.Set(a.host.Today().String())
 	s := a.host.Session().Current()

@@ -114,6 +114,7 @@ func (c *Column) lay() {
 	c.Show()
 	at := c.Scroll.Offset
 	for _, f := range c.form.fields {
+		f.Row.Grew = c.Scroll.Refresh
 		if box, ok := f.Input.(*kit.TextBox); ok {
 			box.Entry.Wheel.To = c.Scroll.Scrolled
 		}

@@ -69,8 +69,8 @@ type page interface {
 func NewColumn(win Window, on *kit.Dialogs, notices *pages.Notices) *Column {
 	c := &Column{win: win, on: on, notices: notices}
 	c.Headline = kit.NewText(kit.SizeAnswer).Lines(1).Shrinking(18, 15, kit.SizeText)
-	c.Under = kit.NewText(kit.SizeSmall + 1).Lines(2)
-	c.Status = kit.NewText(kit.SizeSmall).AtMost(3)
+	c.Under = kit.NewText(kit.SizeSmall + 1)
+	c.Status = kit.NewText(kit.SizeSmall).AtMost(4)
 	c.back = kit.NewLink(words.LinkBack, win.Back)
 	c.strip = pages.NewFigureView(win.Restock)
 	copied := func(text string) {

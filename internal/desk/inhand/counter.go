@@ -30,7 +30,7 @@ const counterPlaces = 6
 
 // MeasureCounter opens the panel for the chosen reel.
 func (c *Column) MeasureCounter() {
-	p := &counterPanel{win: c.win, says: kit.NewText(kit.SizeText).Lines(3)}
+	p := &counterPanel{win: c.win, says: kit.NewText(kit.SizeText).AtLeast(3)}
 	width := kit.LabelWidth + kit.Scaled(300)
 	body := kit.NewStack(width, 2, kit.NewText(kit.SizeText, kit.Span{Text: words.CounterHelp}), kit.Space(4))
 	for i := range p.counts {

@@ -43,7 +43,7 @@ type asked struct {
 
 // ask opens the dialog.
 func (e *entries) ask(x entry) {
-	a := &asked{entries: e, entry: x, why: kit.NewText(kit.SizeSmall).Lines(3)}
+	a := &asked{entries: e, entry: x, why: kit.NewText(kit.SizeSmall).AtLeast(3)}
 	width := kit.LabelWidth + kit.Scaled(330)
 	body := kit.NewStack(width, 2)
 	byKey := map[string]*kit.TextBox{}
@@ -61,6 +61,7 @@ func (e *entries) ask(x entry) {
 			unit = string(entry.Unit)
 		}
 		row := kit.NewRow(entry.Label, box, wide, unit)
+		row.Grew = func() { a.dialog.Fit() }
 		a.rows, a.boxes, byKey[f.key] = append(a.rows, row), append(a.boxes, box), box
 		body.Add(row)
 	}

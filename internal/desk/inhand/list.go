@@ -73,7 +73,7 @@ func (w *List) fill(row fyne.CanvasObject, i int) {
 	if s.Fault != nil {
 		c.Total.Set(kit.Span{Text: "–", Bold: true, Color: kit.Fault})
 		c.Bar.SetParts()
-		c.Under.Set(kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: words.ReelFault(s), Color: kit.Fault})
+		c.Under.Set(kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: words.ReelUnsound, Color: kit.Fault})
 		c.Refresh()
 		return
 	}

@@ -35,7 +35,7 @@ type planPage struct {
 func newPlanPage(win Window, copied func(string)) *planPage {
 	p := &planPage{win: win, plans: map[planKey][]*wishRow{}}
 	p.list = kit.NewStack(0, 4)
-	p.says = kit.NewText(kit.SizeText).Lines(1)
+	p.says = kit.NewText(kit.SizeText)
 	p.atLoader = kit.NewLink(words.LinkStand, p.stand)
 	p.acts = kit.NewLine(18, kit.NewLink(words.LinkWish, p.add), kit.NewLink(words.LinkSheet, p.print), p.atLoader)
 	p.cuts, p.table = pages.NewFigureView(win.Restock), kit.NewTable(copied)
@@ -84,6 +84,13 @@ func (p *planPage) lay() {
 	for _, w := range p.plans[p.sight] {
 		p.list.Add(w.whole)
 	}
+	p.whole.Refresh()
+	p.scroll.Refresh()
+}
+
+// grew lays the page out anew: a row is higher or lower than before.
+func (p *planPage) grew() {
+	p.list.Refresh()
 	p.whole.Refresh()
 	p.scroll.Refresh()
 }

@@ -31,8 +31,7 @@ func newWishRow(p *planPage, begin reels.Wish) *wishRow {
 		w.asked.Set(strconv.FormatInt(begin.Asked, 10))
 	}
 	w.exposures.Set(strconv.Itoa(begin.Exposures))
-	w.says = kit.NewText(kit.SizeText).AtMost(1)
-	w.says.Centred = true
+	w.says = kit.NewText(kit.SizeText)
 	times := kit.NewText(kit.SizeText, kit.Span{Text: words.WishTimes, Color: kit.Muted}).AtMost(1)
 	times.Centred = true
 	w.asked.Changed, w.exposures.Changed = w.typed, w.typed
@@ -61,7 +60,7 @@ func (w *wishRow) typed(string) {
 		if wrongAsked != "" {
 			wrong = wrongAsked
 		}
-		w.says.Set(kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: wrong, Color: kit.Fault})
+		w.say(kit.Span{Text: "✗ ", Bold: true, Color: kit.Fault}, kit.Span{Text: wrong, Color: kit.Fault})
 	}
 	w.page.win.Restock()
 }
@@ -80,22 +79,58 @@ func (w *wishRow) number(box *kit.TextBox, most int, none bool) (n int, wrong st
 }
 
 // tell says what becomes of the wish.
-func (w *wishRow) tell(text string) { w.says.Set(kit.Span{Text: text, Color: kit.Muted}) }
+func (w *wishRow) tell(text string) { w.say(kit.Span{Text: text, Color: kit.Muted}) }
 
-// wishLayout lays a row out: number, times, exposures, what becomes of it, and the link.
-type wishLayout struct{}
-
-func (wishLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	box, gap := kit.Scaled(64), kit.Scaled(8)
-	times := kit.Measure(words.WishTimes, kit.SizeText, false) + 2
-	link := o[4].MinSize()
-	y := (size.Height - kit.FieldHeight) / 2
-	kit.Place(o[0], 0, y, box, kit.FieldHeight)
-	kit.Place(o[1], box+gap, 0, times, size.Height)
-	kit.Place(o[2], box+2*gap+times, y, box, kit.FieldHeight)
-	x := 2*box + 4*gap + times
-	kit.Place(o[4], size.Width-link.Width, (size.Height-link.Height)/2, link.Width, link.Height)
-	kit.Place(o[3], x, 0, max(0, size.Width-x-link.Width-gap), size.Height)
+// say says it, all of it: the row takes the lines that it needs.
+func (w *wishRow) say(spans ...kit.Span) {
+	if w.says.Set(spans...); w.whole.Size().Height != kit.HeightOf(w.whole, w.whole.Size().Width) {
+		w.page.grew()
+	}
 }
 
-func (wishLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(300, kit.RowHeight) }
+// wishLayout lays a row out: number, times, exposures, what becomes of it, and the link.
+// What has no two lines' room between the boxes and the link stands below them.
+type wishLayout struct{}
+
+// wishRoom is how wide a room for what becomes of a wish must at least be, as drawn.
+const wishRoom = 120
+
+// middle is where the room between boxes and link begins, and how wide it is.
+func (wishLayout) middle(o []fyne.CanvasObject, width float32) (x, w float32) {
+	x = 2*kit.Scaled(64) + 4*kit.Scaled(8) + kit.Measure(words.WishTimes, kit.SizeText, false) + 2
+	return x, width - x - o[4].MinSize().Width - kit.Scaled(8)
+}
+
+// below says whether what becomes of the wish stands below the boxes.
+func (l wishLayout) below(o []fyne.CanvasObject, width float32) bool {
+	_, w := l.middle(o, width)
+	says := o[3].(*kit.Text)
+	return says.String() != "" && (w < kit.Scaled(wishRoom) || says.HeightFor(w) > kit.RowHeight)
+}
+
+func (l wishLayout) HeightFor(o []fyne.CanvasObject, width float32) float32 {
+	if width > 0 && l.below(o, width) {
+		return kit.RowHeight + kit.HeightOf(o[3], width) + 4
+	}
+	return kit.RowHeight
+}
+
+func (l wishLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	box, gap := kit.Scaled(64), kit.Scaled(8)
+	x, w := l.middle(o, size.Width)
+	link := o[4].MinSize()
+	centre := func(o fyne.CanvasObject, x, w, h float32) { kit.Place(o, x, (kit.RowHeight-h)/2, w, h) }
+	centre(o[0], 0, box, kit.FieldHeight)
+	centre(o[1], box+gap, x-2*box-4*gap, kit.RowHeight)
+	centre(o[2], x-2*gap-box, box, kit.FieldHeight)
+	centre(o[4], size.Width-link.Width, link.Width, link.Height)
+	if l.below(o, size.Width) {
+		kit.Place(o[3], 0, kit.RowHeight, size.Width, kit.HeightOf(o[3], size.Width))
+		return
+	}
+	centre(o[3], x, max(0, w), kit.HeightOf(o[3], w))
+}
+
+func (l wishLayout) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(300, kit.RowHeight)
+}

@@ -41,6 +41,13 @@ type Dialog struct {
 
 func (p *Dialog) Hide() { p.dialog.Hide() }
 
+// Fit gives the dialog the height that its content needs now.
+func (p *Dialog) Fit() {
+	if p != nil {
+		p.dialog.Resize(p.dialog.MinSize())
+	}
+}
+
 // Ask shows a dialog. The first reply is the way out, which Esc takes too; the last is
 // the one meant, and has the focus unless something else is given it.
 func (d *Dialogs) Ask(title string, content fyne.CanvasObject, focus fyne.Focusable, replies ...Reply) *Dialog {

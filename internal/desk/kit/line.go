@@ -32,6 +32,12 @@ func (s *sides) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	objects[0].Resize(fyne.NewSize(max(0, size.Width-w-s.gap), size.Height))
 }
 
+// HeightFor is how high the line is when it is that wide.
+func (s *sides) HeightFor(objects []fyne.CanvasObject, width float32) float32 {
+	left := max(1, width-s.rightWidth(objects[1])-s.gap)
+	return max(HeightOf(objects[0], left), objects[1].MinSize().Height)
+}
+
 func (s *sides) MinSize(objects []fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(0, max(objects[0].MinSize().Height, objects[1].MinSize().Height))
 }

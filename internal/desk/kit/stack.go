@@ -11,6 +11,11 @@ import (
 // tall is what knows its height for a width.
 type tall interface{ HeightFor(width float32) float32 }
 
+// TallLayout is a layout that knows its height for a width.
+type TallLayout interface {
+	HeightFor(objects []fyne.CanvasObject, width float32) float32
+}
+
 // stack lays objects one under another, each as wide as the stack, inside margins.
 type stack struct {
 	gap                      float32
@@ -48,7 +53,7 @@ func (s *stack) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 }
 
 func (s *stack) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(s.LeastWidth(objects), s.height(objects, s.width))
+	return fyne.NewSize(s.LeastWidth(objects), s.HeightFor(objects, s.width))
 }
 
 // LeastWidth is what the objects need that know how wide they must be.
@@ -62,7 +67,8 @@ func (s *stack) LeastWidth(objects []fyne.CanvasObject) float32 {
 	return least
 }
 
-func (s *stack) height(objects []fyne.CanvasObject, width float32) float32 {
+// HeightFor is how high the objects are when the stack is that wide.
+func (s *stack) HeightFor(objects []fyne.CanvasObject, width float32) float32 {
 	inner := width - s.left - s.right
 	h := s.top + s.bottom
 	first := true
@@ -85,8 +91,8 @@ func HeightOf(o fyne.CanvasObject, width float32) float32 {
 		return t.HeightFor(width)
 	}
 	if c, ok := o.(*fyne.Container); ok {
-		if s, ok := c.Layout.(*stack); ok {
-			return s.height(c.Objects, width)
+		if l, ok := c.Layout.(TallLayout); ok {
+			return l.HeightFor(c.Objects, width)
 		}
 	}
 	return o.MinSize().Height

@@ -56,6 +56,12 @@ func (p *Text) Lines(n int) *Text {
 	return p
 }
 
+// AtLeast keeps room for n lines, and takes more where it needs them.
+func (p *Text) AtLeast(n int) *Text {
+	p.minLines = n
+	return p
+}
+
 // AtMost ends with an ellipsis what needs more than n lines.
 func (p *Text) AtMost(n int) *Text {
 	p.MaxLines = n

@@ -163,3 +163,23 @@ func TestALongWordBreaks(t *testing.T) {
 		t.Error(lines)
 	}
 }
+
+// A line of several words is cut nowhere, at whatever width and size: what the words
+// measure together is not quite what they do one by one.
+func TestALineOfWordsThatFitsIsNotCut(t *testing.T) {
+	t.Cleanup(func() { SetTextSize(1) })
+	on(t, Small(""), 10, 10)
+	for _, factor := range []float32{1, 1.15, 1.3} {
+		SetTextSize(factor)
+		p := NewText(SizeSmall, Span{Text: "✗ ", Bold: true}, Span{Text: "1 is below 2; write a whole number of at least 2"})
+		for width := p.widestWord(); width < p.NaturalWidth()+10; width += 0.25 {
+			for _, line := range p.breakLines(width) {
+				for _, s := range line {
+					if strings.Contains(s.Text, "…") {
+						t.Fatalf("%.2f wide, text × %.2f: %q", width, factor, s.Text)
+					}
+				}
+			}
+		}
+	}
+}

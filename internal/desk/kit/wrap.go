@@ -34,9 +34,10 @@ func (p *Text) breakLines(width float32) [][]Span {
 	var lines [][]Span
 	var line []Span
 	var used float32
+	var widths []float32 // of the lines, word by word: together they measure a hair more
 	for _, w := range p.wordsWithin(width) {
 		if len(line) > 0 && (w.goesOn || used+space+w.width > width) {
-			lines, line, used = append(lines, line), nil, 0
+			lines, widths, line, used = append(lines, line), append(widths, used), nil, 0
 		}
 		if len(line) > 0 {
 			line = joinSpace(line)
@@ -46,14 +47,14 @@ func (p *Text) breakLines(width float32) [][]Span {
 		used += w.width
 	}
 	if len(line) > 0 {
-		lines = append(lines, line)
+		lines, widths = append(lines, line), append(widths, used)
 	}
 	if p.MaxLines > 0 && len(lines) > p.MaxLines {
 		rest := lines[p.MaxLines-1:]
 		lines = append(lines[:p.MaxLines-1], p.ellipsis(rest, width))
 	} else {
 		for i, l := range lines {
-			if spanWidth(l, p.FontSize) > width {
+			if widths[i] > width {
 				lines[i] = p.shorten(l, width)
 			}
 		}

@@ -41,7 +41,7 @@ func NewColumn(act Actions, loc func() money.Locale, rates *market.Market, notic
 	a := &Column{locale: loc, Shown: View{Market: rates}, notices: notices}
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
 	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
-	a.Status = kit.NewText(kit.SizeSmall).Lines(1)
+	a.Status = kit.NewText(kit.SizeSmall).AtMost(4)
 	a.Mend = kit.NewLink("", act.Mend)
 	a.Mend.Label.FontSize = kit.SizeSmall
 	a.Mend.Hide()

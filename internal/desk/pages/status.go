@@ -36,12 +36,7 @@ func (a *Column) Tell() {
 	if also == nil {
 		also, mend = a.shownIn()
 	}
-	warns := a.notices.warns()
-	a.Status.MaxLines = 1
-	if len(warns) > 0 && len(also) > 0 {
-		a.Status.MaxLines = 2
-	}
-	a.Status.Set(joined(warns, also)...)
+	a.Status.Set(joined(a.notices.warns(), also)...)
 	a.offerMending(mend)
 	a.Content.Refresh()
 }

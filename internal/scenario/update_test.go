@@ -35,6 +35,9 @@ func number(f *File) {
 		}
 		for j := range s.Offers {
 			next(&s.Offers[j].Extra)
+			for k := range s.Offers[j].Seen {
+				next(&s.Offers[j].Seen[k].Extra)
+			}
 		}
 		for j := range s.Ranges {
 			next(&s.Ranges[j].Extra)
@@ -136,8 +139,7 @@ func edited(t *rapid.T, f File) (g File, removed bool) {
 			g.Scenarios = rapid.Permutation(g.Scenarios).Draw(t, "scenarios")
 		case 10:
 			o := &s.Offers[rapid.IntRange(0, len(s.Offers)-1).Draw(t, "offer")]
-			// the newest of all: rows without a name are told apart by their place
-			o.See(Seen{Date: Date{9999, 11, rapid.IntRange(1, 30).Draw(t, "day")}, Price: anyNumber(t, "price"), Note: "seen"})
+			o.See(Seen{Date: Date{2026, 11, rapid.IntRange(1, 30).Draw(t, "day")}, Price: anyNumber(t, "price"), Note: "seen"})
 		}
 	}
 	return g, removed

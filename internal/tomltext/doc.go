@@ -4,6 +4,6 @@
 //
 // It promises that a change rewrites what changed and nothing else: comments, blanks,
 // order and unknown keys stay where they are, byte for byte; that what is removed takes
-// the comments directly above it and on its line along, and what is moved too; and
-// that nothing it is given, however hostile, costs more than a moment.
+// the comments directly above it and on its line along, and what is moved too; that
+// tables of a list which no name tells apart are told by what they say; and that nothing it is given, however hostile, costs more than a moment.
 package tomltext

@@ -21,13 +21,14 @@ const (
 type columns struct {
 	seen   *kit.Switch
 	said   *kit.Text // beside the switch, while the answer is out of sight
+	laid   func()    // called when they have their places
 	narrow bool
 	root   *fyne.Container
 }
 
 // newColumns are the left column, the form and the answer.
 func newColumns(left, middle, right fyne.CanvasObject) *columns {
-	c := &columns{}
+	c := &columns{laid: func() {}}
 	c.seen = kit.NewSwitch(func() { c.root.Refresh() }, words.SeenForm, words.SeenAnswer)
 	c.said = kit.NewText(kit.SizeSmall).AtMost(1).Trailing()
 	c.said.Centred = true
@@ -42,6 +43,7 @@ func (c *columns) look(at int) { c.seen.Choose(at) }
 func (c *columns) least() float32 { return offers.Width() + form.Width() + kit.Scaled(380) }
 
 func (c *columns) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	defer func() { c.laid() }()
 	left, middle := offers.Width(), form.Width()
 	c.narrow = size.Width < c.least()
 	show(o[2], !c.narrow || c.seen.At == atForm)

@@ -161,6 +161,7 @@ func (c commands) view() *fyne.Menu {
 func (c commands) help() *fyne.Menu {
 	tell := func(title, text string) func() { return func() { c.d.dialogs.Tell(title, text) } }
 	return fyne.NewMenu(words.MenuHelp,
+		c.add(words.MenuTour, "", 0, c.d.tour.start),
 		c.add(words.MenuKeys, fyne.KeyK, ctrl, tell(words.MenuKeys, words.KeysHelp)),
 		c.add(words.MenuWords, "", 0, tell(words.MenuWords, words.WordsHelp())),
 		c.add(words.MenuRatesHelp, "", 0, tell(words.MenuRatesHelp, words.RatesHelp)),

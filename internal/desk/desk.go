@@ -47,6 +47,7 @@ type Desk struct {
 	market   *market.Market
 	back     *lookback
 	beside   *beside
+	tour     *tour
 	keeper   *session.Keeper
 	asker    *dialogs.Asker
 	files    *files
@@ -80,6 +81,7 @@ func (d *Desk) layOut() {
 	d.form = form.NewColumn(asForm{d}, d.win.Canvas())
 	d.offers.In = d.hand.layOut(d.answer.Content, d.offers.Content)
 	d.panes = newColumns(d.offers.In, d.form.Content, d.hand.right)
+	d.panes.laid = d.tour.follow
 	d.panes.look(seen)
 	d.tell()
 	d.root = d.panes.root
@@ -225,6 +227,7 @@ func (d *Desk) dropped(_ fyne.Position, uris []fyne.URI) {
 
 // close ends the program, asking about unsaved work.
 func (d *Desk) close() {
+	d.tour.leave()
 	if d.win.Canvas().Overlays().Top() != nil {
 		return // a question is open already
 	}

@@ -35,18 +35,31 @@ func NewHarness(app fyne.App, at time.Time) *Harness { return NewHarnessIn(app, 
 
 // NewHarnessIn is NewHarness with a state folder.
 func NewHarnessIn(app fyne.App, at time.Time, state string) *Harness {
+	return newHarness(app, at, Options{State: state})
+}
+
+// newHarness has what else is asked for in the options.
+func newHarness(app fyne.App, at time.Time, o Options) *Harness {
 	h := &Harness{}
-	h.Desk = New(Options{
-		App: app, Locale: "en", Now: func() time.Time { return at }, State: state,
-		Settle: time.Hour, // Settle ends the wait
-		Bank:   closed{},
-		Post: func(f func()) {
-			h.mu.Lock()
-			defer h.mu.Unlock()
-			h.queue = append(h.queue, f)
-		},
-	})
+	o.App, o.Locale, o.Now = app, "en", func() time.Time { return at }
+	o.Settle, o.Bank = time.Hour, closed{} // Settle ends the wait
+	o.Post = func(f func()) {
+		h.mu.Lock()
+		defer h.mu.Unlock()
+		h.queue = append(h.queue, f)
+	}
+	h.Desk = New(o)
 	return h
+}
+
+// Tour goes to a step of the tour, from 1.
+func (h *Harness) Tour(step int) {
+	h.tour.start()
+	for range step - 1 {
+		h.tour.light.On.Press()
+		h.Settle()
+	}
+	h.Settle()
 }
 
 // Settle lets everything under way come to its end, the headline included.

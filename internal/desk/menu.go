@@ -3,6 +3,7 @@ package desk
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/theme"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
@@ -88,4 +89,13 @@ func item(label string, key fyne.KeyName, mod fyne.KeyModifier, do func()) *fyne
 		m.Shortcut = &desktop.CustomShortcut{KeyName: key, Modifier: mod}
 	}
 	return m
+}
+
+// fileMenu is where the first menu stands in the bar above the content; empty where the
+// system draws the menu.
+func fileMenu(c fyne.Canvas) kit.Box {
+	height := c.Content().Position().Y
+	// As the toolkit sets the bar: its edge, and as much around the name.
+	width := 3*theme.InnerPadding() + kit.Measure(words.MenuFile, kit.SizeText, false)
+	return kit.Box{Size: fyne.NewSize(width, height)}
 }

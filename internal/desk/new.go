@@ -34,6 +34,8 @@ type Options struct {
 	State string
 	// Note is what a person must know of that folder, "" for nothing.
 	Note string
+	// Greet offers the tour at the first start.
+	Greet bool
 }
 
 // New makes a window on the built-in demo. Show it with Window().Show.
@@ -64,6 +66,7 @@ func New(o Options) *Desk {
 	d.beside = newBeside(asBeside{d}, d.work, d.pipeline.gate, o.Post)
 	d.pipeline.also = append(d.pipeline.also, d.back.worker, apart{d.beside.worker})
 	d.hand = newHand(d, o.Post)
+	d.tour = newTour(d)
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
@@ -77,6 +80,9 @@ func New(o Options) *Desk {
 		if note != "" {
 			d.keeper.Note(note)
 		}
+	}
+	if o.Greet && d.settings.first() {
+		d.notices.Invite(words.TourOffer, words.LinkTakeATour, d.tour.start)
 	}
 	(&recovery{d.dialogs, d.keeper, d.files, d.take}).begin(o.State)
 	o.App.Settings().AddListener(func(fyne.Settings) { o.Post(d.repaint) })

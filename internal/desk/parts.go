@@ -181,9 +181,13 @@ func (w onScreen) deliver(a *answer.Answer) {
 		w.d.market.Recall()
 	}
 	w.d.back.look(a)
+	w.d.tour.follow()
 }
 
-func (w onScreen) foresee(f *answer.Foresight) { w.d.answer.Foresee(f) }
+func (w onScreen) foresee(f *answer.Foresight) {
+	w.d.answer.Foresee(f)
+	w.d.tour.follow()
+}
 
 func (w onScreen) lookingBack() (j answer.PastJob, wanted bool) {
 	d := w.d
@@ -214,6 +218,10 @@ func (w onScreen) stopWaiting() bool {
 
 // escape leaves the dialog on top, or gives up what is waited for.
 func (w onScreen) escape(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape && len(w.d.dialogs.Open) == 0 && w.d.tour.open() {
+		w.d.tour.leave()
+		return
+	}
 	if e.Name == fyne.KeyEscape && w.d.win.Canvas().Overlays().Top() == nil {
 		if w.stopWaiting() {
 			return
@@ -230,4 +238,5 @@ func (w onScreen) settle(a *answer.Answer) {
 	w.d.files.shown()
 	w.d.answer.Say(a.Comparison)
 	w.d.status()
+	w.d.tour.follow()
 }

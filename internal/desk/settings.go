@@ -21,6 +21,7 @@ const (
 	keepHeight  = "window height"
 	keepRecent  = "recent files"
 	keepPlace   = "scenario of " // a file's path follows
+	keepGreeted = "greeted"
 )
 
 // mostRecent is how many files the menu remembers.
@@ -134,6 +135,14 @@ func (s *settings) setNumbers(l money.Locale) {
 // numbersSample shows a locale by a number in it.
 func numbersSample(l money.Locale) string {
 	return words.NumbersSample(l)
+}
+
+// first says whether this is the first start, once.
+func (s *settings) first() bool {
+	p := s.app.Preferences()
+	was := p.Bool(keepGreeted)
+	p.SetBool(keepGreeted, true)
+	return !was
 }
 
 // recent are the files opened or saved last, the newest first.

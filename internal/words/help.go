@@ -3,7 +3,7 @@ package words
 // KeysHelp lists the keys.
 const KeysHelp = "Tab goes to the next field, Shift+Tab back. Ctrl+J goes to the next column, Ctrl+Shift+J back.\n\n" +
 	"In a number: up and down change it. In the left column: up and down go to the next way to buy.\n\n" +
-	"In a choice: up and down choose, letters find, Space opens the list. Esc leaves a question.\n\n" +
+	"In a choice: up and down choose, letters find, Space opens the list. Esc leaves a question, and the tour.\n\n" +
 	"Ctrl+1 to Ctrl+7: the pages of the answer.\n\n" +
 	"Ctrl+O open, Ctrl+S save, Ctrl+Shift+S save as. Ctrl+E exports what the page shows, Ctrl+Shift+E a report; Ctrl+Shift+C copies the summary.\n\n" +
 	"Ctrl+Z undo, Ctrl+Y redo.\n\n" +

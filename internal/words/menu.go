@@ -66,6 +66,7 @@ const (
 	MenuPreviousColumn = "Previous column"
 
 	MenuHelp      = "Help"
+	MenuTour      = "Tour"
 	MenuKeys      = "Keys"
 	MenuWords     = "Words"
 	MenuRatesHelp = "About rates"

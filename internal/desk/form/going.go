@@ -35,6 +35,9 @@ func (c *Column) field(key string) *Field {
 	return nil
 }
 
+// Focused is the key of the field that has the focus, "" for none.
+func (c *Column) Focused() string { return c.focusedKey() }
+
 func (c *Column) focusedKey() string {
 	for _, f := range c.form.fields {
 		if f.Focus != nil && c.canvas.Focused() == f.Focus {

@@ -22,6 +22,7 @@ const (
 	Good   fyne.ThemeColorName = "good"
 	Fault                      = theme.ColorNameError
 	Clear  fyne.ThemeColorName = "nothing"
+	Veil   fyne.ThemeColorName = "veil" // over what is not meant now
 )
 
 // ThemeChoice is which theme the user asked for.
@@ -59,6 +60,8 @@ func (l *Theme) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color
 	switch name {
 	case Clear:
 		return color.Transparent
+	case Veil:
+		return fade(p.Ground, 0x90)
 	case theme.ColorNameBackground, theme.ColorNameHeaderBackground:
 		return p.Ground
 	case Field, theme.ColorNameInputBackground, theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground:

@@ -8,10 +8,16 @@ import (
 // ReplyButton is a button that Enter presses and Esc leaves by the way out.
 type ReplyButton struct {
 	widget.Button
-	of *Dialog
+	of leavable
 }
 
-func newReplyButton(r Reply, of *Dialog) *ReplyButton {
+// leavable is what a button stands on: it can be closed, and left by its way out.
+type leavable interface {
+	Hide()
+	Leave()
+}
+
+func newReplyButton(r Reply, of leavable) *ReplyButton {
 	b := &ReplyButton{of: of}
 	b.Text = r.Label
 	b.OnTapped = func() {

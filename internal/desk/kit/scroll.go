@@ -57,14 +57,15 @@ func (s *Scroll) Scrolled(e *fyne.ScrollEvent) {
 	}
 }
 
-// Reveal moves what is shown as little as it takes until an object of it can be seen.
+// Reveal moves what is shown as little as it takes until an object of it can be seen, the
+// beginning of one that is higher than the room.
 func (s *Scroll) Reveal(o fyne.CanvasObject) {
 	s.Refresh() // it may have grown
 	d := fyne.CurrentApp().Driver()
 	top := d.AbsolutePositionForObject(o).Y - d.AbsolutePositionForObject(s.Content).Y
 	bottom, at := top+o.Size().Height, s.Offset.Y
 	switch {
-	case top < at:
+	case top < at, bottom-top > s.Size().Height:
 		s.ScrollToOffset(fyne.NewPos(s.Offset.X, top))
 	case bottom > at+s.Size().Height:
 		s.ScrollToOffset(fyne.NewPos(s.Offset.X, bottom-s.Size().Height))

@@ -20,7 +20,8 @@ type Column struct {
 	Headline *kit.Text
 	Under    *kit.Text
 	Status   *kit.Text // what the answer does not include
-	Mend     *kit.Link // leads to where that can be mended
+	Mend     *kit.Link // leads to where that can be mended, or takes what is offered
+	mend     func()
 	notices  *Notices
 	withheld []string // fields whose text is not part of the answer
 
@@ -38,7 +39,7 @@ type Column struct {
 
 // NewColumn is a column without an answer yet.
 func NewColumn(act Actions, loc func() money.Locale, rates *market.Market, notices *Notices) *Column {
-	a := &Column{locale: loc, Shown: View{Market: rates}, notices: notices}
+	a := &Column{locale: loc, Shown: View{Market: rates}, mend: act.Mend, notices: notices}
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
 	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
 	a.Status = kit.NewText(kit.SizeSmall).AtMost(4)

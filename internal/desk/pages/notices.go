@@ -13,7 +13,14 @@ type Notices struct {
 	said    []kit.Span // once, until the next change
 	objects bool       // what was said is that something is wrong
 	state   [2]uint64  // of the work, to know the next change by
+	offer   invitation // while there is nothing else to say, until the next change
 	told    func()     // there is something else to say
+}
+
+// invitation is an offer with the link that takes it.
+type invitation struct {
+	text, link string
+	take       func() // nil for none
 }
 
 // NewNotices has nothing to say yet; told is called whenever that changes.
@@ -32,6 +39,17 @@ func (n *Notices) Announce(text string) {
 	n.told()
 }
 
+// Invite offers something beside a link while there is nothing to tell, until the next
+// change.
+func (n *Notices) Invite(text, link string, take func()) {
+	n.offer = invitation{text, link, func() {
+		n.offer = invitation{}
+		n.told()
+		take()
+	}}
+	n.told()
+}
+
 // Object says that something is wrong, until the next change.
 func (n *Notices) Object(text string) {
 	n.said, n.objects = []kit.Span{{Text: "✗ ", Color: kit.Fault, Bold: true}, {Text: text, Color: kit.Fault}}, true
@@ -41,8 +59,8 @@ func (n *Notices) Object(text string) {
 // Now ends what was said once, if the state of the work is another than it was.
 func (n *Notices) Now(epoch, mark uint64) {
 	if now := [2]uint64{epoch, mark}; now != n.state {
-		said := n.said != nil
-		n.state, n.said = now, nil
+		said := n.said != nil || n.offer.take != nil
+		n.state, n.said, n.offer = now, nil, invitation{}
 		if said {
 			n.told()
 		}

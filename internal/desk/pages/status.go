@@ -36,7 +36,12 @@ func (a *Column) Tell() {
 	if also == nil {
 		also, mend = a.shownIn()
 	}
-	a.Status.Set(joined(a.notices.warns(), also)...)
+	warns := a.notices.warns()
+	a.Mend.Do = a.mend
+	if offer := a.notices.offer; also == nil && len(warns) == 0 && offer.take != nil {
+		also, mend, a.Mend.Do = []kit.Span{{Text: offer.text, Color: kit.Muted}}, offer.link, offer.take
+	}
+	a.Status.Set(joined(warns, also)...)
 	a.offerMending(mend)
 	a.Content.Refresh()
 }

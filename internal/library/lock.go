@@ -59,8 +59,9 @@ func (l *lock) free() {
 	}
 }
 
-// ifDead calls do, which may be nil, if the process that made the lock at path is
-// gone, and says whether it is.
+// ifDead calls do, which may be nil, if the process that made the lock at path is gone,
+// and says whether it is. Where there is no lock any more do is not called: whoever removed
+// it has tidied up, and its name may just be taken again.
 func ifDead(on disk, path string, process int, do func()) bool {
 	if do == nil {
 		do = func() {}
@@ -69,7 +70,9 @@ func ifDead(on disk, path string, process int, do func()) bool {
 	switch {
 	case err == nil:
 		return dead
-	case errors.Is(err, fs.ErrNotExist) || !running(process):
+	case errors.Is(err, fs.ErrNotExist):
+		return true
+	case !running(process):
 		do()
 		return true
 	}

@@ -28,23 +28,34 @@ func (realDisk) own(path string) (*os.File, error) {
 	return nil, &os.PathError{Op: "lock", Path: path, Err: syscall.EAGAIN}
 }
 
-// ifAbandoned calls do if nobody holds the file, while nobody can. It takes a shared
-// lock, so that two who look do not take each other for the owner.
+// ifAbandoned calls do if nobody holds the file, while nobody can. An error is
+// fs.ErrNotExist where there is none.
 func (realDisk) ifAbandoned(path string, do func()) (bool, error) {
 	f, err := os.Open(path)
 	if err != nil {
 		return false, err
 	}
 	defer f.Close()
-	err = flock(f, syscall.LOCK_SH|syscall.LOCK_NB)
+	return whileNobodyHolds(f, path, do)
+}
+
+// whileNobodyHolds calls do if nobody holds the opened file and it is still the one at
+// path. It takes a shared lock, so that two who look do not take each other for the owner.
+// Who makes the file at path waits for that lock before it makes another, so that do can
+// never meet the new one.
+func whileNobodyHolds(f *os.File, path string, do func()) (bool, error) {
+	err := flock(f, syscall.LOCK_SH|syscall.LOCK_NB)
 	if errors.Is(err, syscall.EWOULDBLOCK) {
 		return false, nil
 	}
 	if err != nil {
 		return false, err
 	}
+	defer flock(f, syscall.LOCK_UN)
+	if !(&lock{path, f}).inPlace() { // another looked before, and removed it
+		return false, nil
+	}
 	do()
-	_ = flock(f, syscall.LOCK_UN)
 	return true, nil
 }
 

@@ -411,3 +411,11 @@ func TestTwoWhoLookDoNotTakeEachOtherForTheOwner(t *testing.T) {
 		t.Error(one, both, err)
 	}
 }
+
+// Between a look into the folder and the look at a lock its name may be taken anew.
+func TestWhereNoLockIsNothingIsSwept(t *testing.T) {
+	swept := false
+	if !ifDead(realDisk{}, filepath.Join(t.TempDir(), "x.lock"), os.Getpid(), func() { swept = true }) || swept {
+		t.Error("swept where another had swept before:", swept)
+	}
+}

@@ -33,6 +33,7 @@ func drawers() (draw, others []string, err error) {
 
 // testAll runs the tests of every package, on a build server with draws that begin at the seed.
 func testAll(command func(...string) *exec.Cmd, args ...string) (report, []error) {
+	args = append(args, longest)
 	if !inCI() {
 		return goTest(command, append(args, "./...")...)
 	}

@@ -11,6 +11,9 @@ import (
 	"strings"
 )
 
+// longest is how long a package's tests may take, on a machine that has other work too.
+const longest = "-timeout=30m"
+
 // goTest runs a go test command and reads its events: brief are its own closing
 // lines ("ok  reelworth/internal/film 0.2s"), full adds all that failing tests
 // said. args come after "go test -json".

@@ -1,6 +1,9 @@
 package main
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // race is what of a package runs under the race detector: tests in which several goroutines
 // meet. What only computes is left out, for it takes ten times as long there and meets
@@ -8,7 +11,6 @@ import "slices"
 type race struct {
 	pkg  string
 	only string // the tests to run, as go test -run takes them; "" for all
-	but  string // the tests to leave out, as -skip takes them
 }
 
 // raced are the packages that begin goroutines, or are promised to bear those of others.
@@ -23,7 +25,18 @@ var raced = []race{
 	{pkg: "./internal/report", only: "Golden|Summary"},
 	{pkg: "./internal/rates", only: "Answer|Asked|Redirects"},
 	{pkg: "./internal/library", only: "AtOnce|AtOneInstant|Windows|TwoWho|Claim|Lock"},
-	{pkg: "./internal/desk", but: "NoTextIsCut|EveryField|EveryNumber|EveryControl|Memory|Fonts|Exact|TabOrder|Sizes?Of"},
+	{pkg: "./internal/desk", only: strings.Join(meetings, "|")},
+}
+
+// meetings are the window's tests in which its thread meets others: jobs that are overtaken
+// or given up, files opened and saved behind it, what is kept for a crash, exports, rates.
+// What lays out, reads texts or goes over every control meets nobody.
+var meetings = []string{
+	"AnyEdits", "FirstStart", "FollowsTyping", "ChartsAreAlive", "UndoAfterSaving", "Deal",
+	"Saving", "SavesOver", "ClosingAsks", "ClosingAfter", "AFileChangedOutside", "EndedFromOutside", "OutlivesACrash", "CleanEnd", "TwoWindows", "AFileIsRemembered",
+	"LastFileOpens", "AnotherFileOpens", "BeforeAFileHasOpened",
+	"SideBySide", "FallOnScenarios", "DaysRates", "BadFileOfRates", "ThePast", "GivesTheDaysUp",
+	"ExportingAChart", "PutInHand", "StandingAtTheLoader", "PlanOfAnOffer",
 }
 
 // meeting is how many goroutines run at once, whatever machine it is: with one processor to
@@ -32,12 +45,9 @@ const meeting = "4"
 
 // args are those of go test; draw are the packages that draw cases.
 func (r race) args(draw []string) []string {
-	args := []string{"-race", "-short", "-cpu", meeting, "-tags", headlessTags}
+	args := []string{"-race", longest, "-short", "-cpu", meeting, "-tags", headlessTags}
 	if r.only != "" {
 		args = append(args, "-run", r.only)
-	}
-	if r.but != "" {
-		args = append(args, "-skip", r.but)
 	}
 	args = append(args, r.pkg)
 	if inCI() && slices.ContainsFunc(draw, func(pkg string) bool { return "./"+short(pkg) == r.pkg }) {

@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"io"
 	"sync"
 
 	"fyne.io/fyne/v2"
@@ -14,7 +13,6 @@ import (
 	"reelworth/internal/desk/offers"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/desk/stock"
-	"reelworth/internal/money"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -216,23 +214,3 @@ func (h *hand) focusable() fyne.Focusable {
 
 func (h *hand) idle() { h.worker.Idle() }
 func (h *hand) stop() { h.worker.Stop() }
-
-// asHand is the window as the pages of a reel know it.
-type asHand struct{ d *Desk }
-
-func (w asHand) Session() *session.Session        { return w.d.session }
-func (w asHand) Locale() money.Locale             { return w.d.locale() }
-func (w asHand) Today() scenario.Date             { return w.d.today() }
-func (w asHand) Change(do func(*session.Session)) { w.d.change(do) }
-func (w asHand) Restock()                         { w.d.hand.restock() }
-func (w asHand) Back()                            { w.d.hand.leave() }
-func (w asHand) Sheet() stock.Sheet               { return w.d.settings.sheet() }
-func (w asHand) SetSheet(s stock.Sheet)           { w.d.settings.setSheet(s) }
-func (w asHand) Undo()                            { w.d.undo() }
-func (w asHand) Empty()                           { w.d.hand.empty() }
-func (w asHand) Fill(whole fyne.CanvasObject, focus fyne.Focusable) {
-	w.d.hand.fill(whole, focus)
-}
-func (w asHand) Export(title, name string, endings []string, write func(io.Writer) error) {
-	w.d.asker.AskFile(title, name, endings, write)
-}

@@ -81,6 +81,7 @@ func (f *files) written(s *session.Session, doc *library.Document, mark draft.Ma
 	case err != nil:
 		f.on.Tell(words.NotSaved, words.Failure(err))
 	default:
+		f.settings.takePlans(s.Path(), doc.Path)
 		s.Doc = doc
 		s.Draft.Saved(mark)
 		f.remember(doc.Path)

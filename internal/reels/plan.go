@@ -11,6 +11,17 @@ type Wish struct {
 	Asked     int64 // 0 for as many as fit
 }
 
+// Bounds of a wish.
+const (
+	MostAsked     = 9999
+	MostExposures = 100
+)
+
+// Sensible says whether it is a wish at all: within the bounds.
+func (w Wish) Sensible() bool {
+	return w.Asked >= 0 && w.Asked <= MostAsked && w.Exposures >= 1 && w.Exposures <= MostExposures
+}
+
 // PlannedWish is what becomes of a wish.
 type PlannedWish struct {
 	Wish

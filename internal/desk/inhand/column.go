@@ -29,6 +29,8 @@ type Window interface {
 	SetSheet(stock.Sheet)             // and remember it
 	// Export asks for a file of one of the endings and writes it away from the interface thread.
 	Export(title, name string, endings []string, write func(w io.Writer) error)
+	Plan(stock.Plan) (wishes []reels.Wish, kept bool) // that is remembered of a reel
+	KeepPlan(of stock.Plan, wishes []reels.Wish, forget bool)
 	Fill(whole fyne.CanvasObject, focus fyne.Focusable) // the window, in the place of its columns
 	Empty()                                             // back from there
 }
@@ -128,8 +130,11 @@ func (c *Column) Wants(j stock.Job, scale float32) stock.Job {
 	}
 	j.Page, j.Sheet = c.Page(), c.win.Sheet()
 	j.Strip, j.Cuts = c.strip.Room(scale), c.plan.cuts.Room(scale)
-	if name, own := j.Called(); j.Page == stock.Cut && name != "" {
-		j.Wishes = c.plan.wishes(planKey{name, j.Of.Thought}, own)
+	if of, own := j.Called(); of.Name != "" {
+		c.plan.follow(subject{c.win.Session(), j.Of, of, len(j.Reels)}, j.Reels)
+		if j.Page == stock.Cut {
+			j.Wishes = c.plan.wishes(own)
+		}
 	}
 	return j
 }

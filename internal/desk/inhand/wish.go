@@ -40,22 +40,16 @@ func newWishRow(p *planPage, begin reels.Wish) *wishRow {
 	return w
 }
 
-// mostAsked is how many cassettes a wish may ask for, and mostExposures of how many
-// exposures.
-const (
-	mostAsked     = 9999
-	mostExposures = 100
-)
-
 // typed reads the wish, and says beside it what is wrong.
 func (w *wishRow) typed(string) {
-	asked, wrongAsked := w.number(w.asked, mostAsked, true)
-	exposures, wrong := w.number(w.exposures, mostExposures, false)
+	asked, wrongAsked := w.number(w.asked, reels.MostAsked, true)
+	exposures, wrong := w.number(w.exposures, reels.MostExposures, false)
 	w.asked.SetFaulty(wrongAsked != "")
 	w.exposures.SetFaulty(wrong != "")
 	w.good = wrongAsked == "" && wrong == ""
 	if w.good {
 		w.wish = reels.Wish{Asked: int64(asked), Exposures: exposures}
+		w.page.keep()
 	} else {
 		if wrongAsked != "" {
 			wrong = wrongAsked

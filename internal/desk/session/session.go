@@ -154,6 +154,14 @@ func (s *Session) Names() []string {
 	return n
 }
 
+// Path is that of the file, "" while the work has none.
+func (s *Session) Path() string {
+	if s.Doc == nil {
+		return ""
+	}
+	return s.Doc.Path
+}
+
 // FileName is the name of the file, or says that there is none.
 func (s *Session) FileName() string {
 	if s.Doc == nil || s.Doc.Path == "" {

@@ -48,17 +48,24 @@ type Subject struct {
 // None looks at no reel.
 var None = Subject{Reel: -1}
 
-// Called is the name of the subject, and how many exposures its cassettes have; "" for
-// none.
-func (j *Job) Called() (name string, exposures int) {
+// Plan names a cut plan within a file: that of a reel in hand or, of a scenario, of the
+// reel of an offer. An offer and the reel that it became may have one name.
+type Plan struct {
+	Scenario string `json:",omitempty"` // "" for a reel in hand
+	Name     string
+}
+
+// Called is what the subject's cut plan goes by, and how many exposures its cassettes
+// have; no name for no subject.
+func (j *Job) Called() (of Plan, exposures int) {
 	switch {
 	case j.Of.Thought && j.Of.Offer < len(j.Scenario.Offers) && j.Scenario.Offers[j.Of.Offer].Reel != nil:
 		o := &j.Scenario.Offers[j.Of.Offer]
-		return o.Name, o.Reel.Exposures
+		return Plan{j.Scenario.Name, o.Name}, o.Reel.Exposures
 	case j.Of.Reel >= 0 && j.Of.Reel < len(j.Reels):
-		return j.Reels[j.Of.Reel].Name, j.Reels[j.Of.Reel].Exposures
+		return Plan{Name: j.Reels[j.Of.Reel].Name}, j.Reels[j.Of.Reel].Exposures
 	}
-	return "", 0
+	return Plan{}, 0
 }
 
 // Stock is what came of a job.

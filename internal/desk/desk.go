@@ -25,6 +25,7 @@ type Desk struct {
 	mending
 	focus
 	telling
+	showing
 
 	win     fyne.Window
 	now     func() time.Time
@@ -156,6 +157,7 @@ func (d *Desk) change(do func(*session.Session)) {
 func (d *Desk) take(s *session.Session) {
 	d.columns()
 	d.session = s
+	d.recall()
 	d.keeper.Forget()
 	d.pipeline.forget()
 	d.rebuild()
@@ -179,12 +181,6 @@ func (d *Desk) repaint() {
 	d.hand.restock()
 	d.pipeline.compute(jobs.Now)
 	d.beside.repaint()
-}
-
-// showIn shows figures in a currency, "" for home, whatever is open.
-func (d *Desk) showIn(currency string) {
-	d.shownIn = currency
-	d.pipeline.compute(jobs.Now)
 }
 
 // explain puts beside the fields what their values come to.

@@ -54,7 +54,8 @@ func New(o Options) *Desk {
 	}
 	kit.SeekBy(o.Now)
 	d := &Desk{now: o.Now, settings: restore(o.App, o.Locale), session: session.NewDemo()}
-	d.deeds, d.undoing, d.mending, d.focus, d.telling = deeds{d}, undoing{d}, mending{d}, focus{d}, telling{d}
+	d.deeds, d.undoing, d.mending, d.focus = deeds{d}, undoing{d}, mending{d}, focus{d}
+	d.telling, d.showing = telling{d}, showing{d}
 	d.win = o.App.NewWindow(words.Program)
 	d.win.SetPadded(false)
 	d.win.Resize(d.settings.size())

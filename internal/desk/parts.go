@@ -131,9 +131,12 @@ func (w asHost) Announce(text string) {
 }
 func (w asHost) Object(text string)       { w.d.notices.Object(text) }
 func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
-func (w asHost) Saved()                   { w.d.show() }
-func (w asHost) Recent()                  { w.d.setMenu() }
-func (w asHost) Columns()                 { w.d.columns() }
+func (w asHost) Saved() {
+	w.d.keepShown()
+	w.d.show()
+}
+func (w asHost) Recent()  { w.d.setMenu() }
+func (w asHost) Columns() { w.d.columns() }
 func (w asHost) Warn(text string) {
 	w.d.notices.Warn(text)
 	w.d.status()

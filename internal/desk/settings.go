@@ -91,6 +91,15 @@ func (s *settings) odd() string {
 	return words.PreferencesLeftOut(s.leftOut)
 }
 
+// keep remembers a text by name, "" forgets it.
+func (s *settings) keep(name, text string) {
+	if text == "" {
+		s.app.Preferences().RemoveValue(name)
+		return
+	}
+	s.app.Preferences().SetString(name, text)
+}
+
 // Bounds of what a window's size can have been, in the toolkit's units: the widest screens
 // have some 8,000 pixels.
 const leastSide, mostSide = 100, 10000

@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -78,5 +80,47 @@ func TestARateThatIsMissingForShowingIsSaid(t *testing.T) {
 	h.Settle()
 	if v := h.View(); !strings.Contains(v.Headline, "AUD") {
 		t.Error(v.Headline)
+	}
+}
+
+// The currency that a file is shown in is remembered for it alone, and forgotten once its
+// rates do not lead there any more.
+func TestTheCurrencyShownIsRememberedForEachFile(t *testing.T) {
+	h := open(t)
+	dir := t.TempDir()
+	save := func(name string, f scenario.File) string {
+		path := filepath.Join(dir, name)
+		if err := os.WriteFile(path, scenario.Write(f), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		return path
+	}
+	one, other := save("one.toml", scenario.Demo()), save("other.toml", scenario.Demo())
+	shownIn := func(path string) string {
+		next := NewHarness(h.settings.app, noon)
+		next.Open(path)
+		next.Settle()
+		return next.pipeline.shown.Comparison.Currency()
+	}
+	h.Open(one)
+	h.Settle()
+	h.ShowIn("USD")
+	if a, b := shownIn(one), shownIn(other); a != "USD" || b != "EUR" {
+		t.Errorf("next time one is shown in %s, the other in %s", a, b)
+	}
+	alone := scenario.Demo()
+	alone.Scenarios[0].Rates, alone.Scenarios[0].Offers = nil, alone.Scenarios[0].Offers[:1]
+	save("one.toml", alone)
+	if got := shownIn(one); got != "EUR" {
+		t.Error("without a rate it is shown in", got)
+	}
+	save("one.toml", scenario.Demo())
+	if got := shownIn(one); got != "EUR" {
+		t.Error("what was forgotten comes back:", got)
+	}
+	h.ShowIn("JPY")
+	h.ShowIn("")
+	if got := shownIn(one); got != "EUR" {
+		t.Error("as it is, yet shown in", got)
 	}
 }

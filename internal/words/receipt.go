@@ -48,6 +48,24 @@ func Receipt(c *compare.Comparison, i int, l money.Locale) []ReceiptRow {
 	return append(rows, r.partRows()...)
 }
 
+// ReceiptRounding says that the lines as they are printed do not quite add up to the sums,
+// "" where they do.
+func ReceiptRounding(c *compare.Comparison, i int, l money.Locale) string {
+	if inputs(c, i) == nil {
+		return ""
+	}
+	v := voiceOf(c, l)
+	off := c.Offers[i].PrintedOff(money.Places(v.shown()))
+	if off.IsZero() {
+		return ""
+	}
+	how := "Each line is rounded only for print"
+	if c.Currency() != c.Scenario.Home {
+		how = "Each line is converted exactly and rounded only for print"
+	}
+	return how + ": added up as printed they come out up to " + v.amount(off) + " off the sums."
+}
+
 // receipt writes the rows of one offer.
 type receipt struct {
 	voice

@@ -12,6 +12,7 @@ import (
 // ReceiptPage is what an offer costs item by item, and how its reel is cut.
 type ReceiptPage struct {
 	Table   *ReceiptTable
+	Off     *kit.Text // that the lines as printed do not quite add up
 	Seen    *kit.Text // the lowest and the highest price that was seen
 	Strip   *FigureView
 	StripOf *fyne.Container
@@ -20,9 +21,9 @@ type ReceiptPage struct {
 }
 
 func newReceiptPage(act Actions) *ReceiptPage {
-	p := &ReceiptPage{Table: newReceiptTable(), Seen: kit.NewText(kit.SizeSmall + 1), Strip: newFigureView(act.Redraw, nil)}
+	p := &ReceiptPage{Table: newReceiptTable(), Off: kit.NewText(kit.SizeSmall + 1), Seen: kit.NewText(kit.SizeSmall + 1), Strip: newFigureView(act.Redraw, nil)}
 	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, 116)), 0, 16, 0, 0)
-	p.list = kit.Inset(kit.NewStack(0, 8, p.Table, p.Seen, p.StripOf), 0, 6, 14, 12)
+	p.list = kit.Inset(kit.NewStack(0, 8, p.Table, p.Off, p.Seen, p.StripOf), 0, 6, 14, 12)
 	p.scroll = kit.NewScroll(p.list)
 	return p
 }
@@ -41,14 +42,20 @@ func (p *ReceiptPage) fill(v View) {
 	if offer < len(c.Scenario.Offers) {
 		seen = words.SeenFinding(&c.Scenario.Offers[offer], v.locale)
 	}
-	p.Seen.Set(kit.Span{Text: seen, Color: kit.Muted})
-	show(p.Seen, seen != "")
+	whisper(p.Off, words.ReceiptRounding(c, offer, v.locale))
+	whisper(p.Seen, seen)
 	if isReel {
 		p.StripOf.Show()
 	} else {
 		p.StripOf.Hide()
 	}
 	p.list.Refresh()
+}
+
+// whisper says something quietly, or takes no room where there is nothing to say.
+func whisper(line *kit.Text, text string) {
+	line.Set(kit.Span{Text: text, Color: kit.Muted})
+	show(line, text != "")
 }
 
 func (p *ReceiptPage) rooms(scale float32) (r answer.Rooms) {

@@ -8,10 +8,6 @@ import (
 	"reelworth/internal/reels"
 )
 
-// keepPlans are the cut plans of a file, by name; the file's path follows, "" for what is
-// in no file yet.
-const keepPlans = "cut plans of "
-
 // mostPlans is how many cut plans of a file are remembered, the newest.
 const mostPlans = 100
 

@@ -20,7 +20,11 @@ const (
 	keepWidth   = "window width"
 	keepHeight  = "window height"
 	keepRecent  = "recent files"
-	keepPlace   = "scenario of " // a file's path follows
+
+	// A file's path follows; of cut plans "" for what is in no file yet.
+	keepPlace   = "scenario of "
+	keepPlans   = "cut plans of "
+	keepShownIn = "shown in of "
 	keepGreeted = "greeted"
 )
 

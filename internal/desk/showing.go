@@ -6,10 +6,6 @@ import (
 	"reelworth/internal/scenario"
 )
 
-// keepShownIn is the currency that figures of a file are shown in, by name; the file's path
-// follows.
-const keepShownIn = "shown in of "
-
 // showing is which currency figures are shown in: each file's own.
 type showing struct{ d *Desk }
 

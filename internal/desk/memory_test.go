@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
 )
 
@@ -75,5 +76,23 @@ func TestTypingKeepsItsMemory(t *testing.T) {
 	h.typeAround(t, 8)
 	if after := liveHeap(); float64(after) > 1.3*float64(before) {
 		t.Errorf("%d MB are in use after 48 keys, %d MB after 16", after>>20, before>>20)
+	}
+}
+
+// While somebody types, each picture is drawn on the pixels of one before. At rest nothing
+// lies ready for that: on a large screen it would be as much as the window itself takes.
+func TestPixelsAreKeptReadyOnlyWhileSomebodyTypes(t *testing.T) {
+	h := open(t)
+	for _, price := range []string{"12", "13"} {
+		h.mustType(t, "offer[3].price", price)
+		h.pipeline.worker.Idle()
+		h.drain()
+	}
+	if answer.Ready() == 0 {
+		t.Error("the pictures of the key before are not kept to be drawn on")
+	}
+	h.Settle()
+	if n := answer.Ready(); n > 0 {
+		t.Errorf("%d pixels lie ready when the typing has ended", n)
 	}
 }

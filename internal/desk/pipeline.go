@@ -111,11 +111,12 @@ func (p *pipeline) foresee(f *answer.Foresight) {
 	}
 }
 
-// settle lets the headline follow.
+// settle lets the headline follow; the typing has ended.
 func (p *pipeline) settle() {
 	if p.shown != nil {
 		p.on.settle(p.shown)
 	}
+	answer.Rest()
 }
 
 // settleNow ends the wait for the typing to end.

@@ -13,8 +13,9 @@ type Shelf struct {
 	lying []*image.RGBA
 }
 
-// most is how many pictures lie on a shelf: those of a page in sight, twice.
-const most = 4
+// most is how many pictures lie on a shelf: those of a page in sight. While one set is up
+// and the next is drawn, more would only lie there.
+const most = 2
 
 // Give lays a picture down. Nothing may show it any more.
 func (s *Shelf) Give(picture *image.RGBA) {
@@ -24,6 +25,23 @@ func (s *Shelf) Give(picture *image.RGBA) {
 		s.lying = append(s.lying[:0], s.lying[1:]...)
 	}
 	s.lying = append(s.lying, picture)
+}
+
+// Clear lets go of all that lies there.
+func (s *Shelf) Clear() {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.lying = nil
+}
+
+// Pixels is how many lie there.
+func (s *Shelf) Pixels() (n int) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for _, p := range s.lying {
+		n += cap(p.Pix) / 4
+	}
+	return n
 }
 
 // take is a picture of a size to draw on, with whatever is on it; of pixels that lie here

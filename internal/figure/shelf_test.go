@@ -30,8 +30,8 @@ func TestAShelfHoldsAFewPicturesAndGivesWhatFits(t *testing.T) {
 	for range 9 {
 		shelf.Give(image.NewRGBA(image.Rect(0, 0, 100, 100)))
 	}
-	if len(shelf.lying) != most {
-		t.Errorf("%d lie there", len(shelf.lying))
+	if len(shelf.lying) != most || shelf.Pixels() != most*100*100 {
+		t.Errorf("%d lie there, of %d pixels", len(shelf.lying), shelf.Pixels())
 	}
 	for _, c := range []struct {
 		w, h int
@@ -42,5 +42,9 @@ func TestAShelfHoldsAFewPicturesAndGivesWhatFits(t *testing.T) {
 		if used := len(shelf.lying) < lay; used != c.used || p.Rect.Dx() != c.w || p.Rect.Dy() != c.h || len(p.Pix) != 4*c.w*c.h {
 			t.Errorf("%d × %d: used %v, got %v", c.w, c.h, used, p.Rect)
 		}
+	}
+	shelf.Give(image.NewRGBA(image.Rect(0, 0, 1, 1)))
+	if shelf.Clear(); shelf.Pixels() != 0 {
+		t.Error("a cleared shelf is not empty")
 	}
 }

@@ -73,6 +73,12 @@ func Reuse(picture *image.RGBA) {
 	}
 }
 
+// Rest lets go of the pixels that lie ready: no picture follows soon.
+func Rest() { shelf.Clear() }
+
+// Ready is how many pixels lie ready to be drawn on.
+func Ready() int { return shelf.Pixels() }
+
 // Work computes a job and draws what is on the screen.
 func Work(_ context.Context, j Job) (*Answer, bool) {
 	c, noWay := shown(compare.Compare(j.Scenario, j.Faults, j.Today), j.Faults, j.In)

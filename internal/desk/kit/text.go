@@ -161,7 +161,17 @@ func (p *Text) CreateRenderer() fyne.WidgetRenderer { return &textRenderer{p: p}
 
 type textRenderer struct {
 	p     *Text
-	texts []fyne.CanvasObject
+	texts []fyne.CanvasObject // in sight
+	made  []*canvas.Text      // those, and more for when the text is longer again
+}
+
+// text is the text in sight at i. It is written over from one layout to the next: the
+// toolkit would keep each new one for a minute.
+func (r *textRenderer) text(i int) *canvas.Text {
+	if i == len(r.made) {
+		r.made = append(r.made, canvas.NewText("", nil))
+	}
+	return r.made[i]
 }
 
 func (r *textRenderer) Layout(size fyne.Size) {
@@ -187,7 +197,8 @@ func (r *textRenderer) Layout(size fyne.Size) {
 			if name == "" {
 				name = Ink
 			}
-			t := canvas.NewText(s.Text, theme.Color(name))
+			t := r.text(len(r.texts))
+			t.Text, t.Color = s.Text, theme.Color(name)
 			t.TextSize = p.FontSize
 			t.TextStyle = styleOf(s.Bold)
 			t.Move(fyne.NewPos(x, top+float32(i)*height))

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"image"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -39,6 +40,25 @@ func TestTextWrapsBetweenWordsAndLosesNone(t *testing.T) {
 	}
 	if got, want := p.HeightFor(90), float32(len(lines))*p.LineHeight(); got != want {
 		t.Errorf("%d lines are %.1f high, want %.1f", len(lines), got, want)
+	}
+}
+
+// The toolkit keeps what it was given to draw for a minute: a text that changes with each key
+// must not leave a new one behind each time.
+func TestATextThatChangesIsWrittenOver(t *testing.T) {
+	p := NewText(SizeText, Span{Text: "Ten"}, Span{Text: " cassettes", Bold: true})
+	on(t, p, 90, 300)
+	first := slices.Clone(test.WidgetRenderer(p).Objects())
+	p.Set(Span{Text: "Two"})
+	if lines := drawn(t, p); !slices.Equal(lines, []string{"Two"}) {
+		t.Errorf("%q", lines)
+	}
+	p.Set(Span{Text: "Six", Color: Muted}, Span{Text: " reels", Bold: true})
+	if lines := drawn(t, p); !slices.Equal(lines, []string{"Six reels"}) {
+		t.Errorf("%q", lines)
+	}
+	if again := test.WidgetRenderer(p).Objects(); !slices.Equal(again, first) {
+		t.Error("something new is drawn")
 	}
 }
 

@@ -105,15 +105,23 @@ func BenchmarkStart(b *testing.B) {
 	}
 }
 
-// BenchmarkIdle is the processor time of a second in which nothing happens, with the
+// BenchmarkIdle is the processor time of a second in which nothing happens: of the toolkit
+// with an empty window, which looks for events 60 times a second, and of ours with the
 // cursor in a field.
 func BenchmarkIdle(b *testing.B) {
-	j := start(b, "")
-	defer j.close()
-	j.clicks("offer[3].price")
-	j.until("the price is entered", func(v desk.View) bool { f, _ := v.Field("offer[3].price"); return f.Focused })
-	time.Sleep(3 * time.Second) // for all that follows a start
-	const seconds = 5
+	b.Run("empty", idle)
+	b.Run("field", func(b *testing.B) {
+		j := start(b, "")
+		defer j.close()
+		j.clicks("offer[3].price")
+		j.until("the price is entered", func(v desk.View) bool { f, _ := v.Field("offer[3].price"); return f.Focused })
+		idle(b)
+	})
+}
+
+func idle(b *testing.B) {
+	rests()
+	const seconds = 10
 	before := effort.Spent()
 	time.Sleep(seconds * time.Second)
 	b.ReportMetric(float64((effort.Spent()-before).Nanoseconds())/seconds, "ns/op")
@@ -136,9 +144,13 @@ func twelve(b *testing.B) string {
 	return path
 }
 
+// rests waits for all that follows a start or a key.
+func rests() { time.Sleep(3 * time.Second) }
+
 // memory is what the process takes of the machine's, and what of its heap is in use, in
-// bytes.
+// bytes, at rest: while pictures are drawn it is by chance more or less.
 func memory(b *testing.B) (whole, live float64) {
+	rests()
 	status, err := os.ReadFile("/proc/self/status")
 	if err != nil {
 		b.Fatal(err)

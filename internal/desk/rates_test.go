@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2/test"
+	"github.com/shopspring/decimal"
 
 	"reelworth/internal/desk/kit"
 	"reelworth/internal/desk/session"
@@ -48,6 +49,23 @@ func TestTurningARateRoundKeepsWhatItMeans(t *testing.T) {
 	h.click(t, "Turn round: 1 USD in EUR")
 	if r := h.session.Current().Rates[0]; !r.Equals.Equal(demo().Rates[0].Equals) || r.One != "USD" {
 		t.Errorf("turned round twice: %+v", r)
+	}
+}
+
+func TestARangeTurnsRoundWithItsRate(t *testing.T) {
+	h := open(t)
+	d := decimal.RequireFromString
+	kept := scenario.Range{Input: scenario.RateInput(demo().Rates[0]), Low: d("0.8"), High: d("0.95")}
+	h.session.SetRange(kept)
+	h.Settle()
+	h.Topic("rates", 2)
+	h.click(t, "Turn round: 1 EUR in USD")
+	if g := h.session.Current().Ranges; len(g) != 1 || g[0].Input != "rate:EUR/USD" || g[0].High.String() != "1.25" {
+		t.Errorf("%+v", g)
+	}
+	h.click(t, "Turn round: 1 USD in EUR")
+	if g := h.session.Current().Ranges; len(g) != 1 || g[0].Input != kept.Input || !g[0].Low.Equal(kept.Low) || !g[0].High.Equal(kept.High) {
+		t.Errorf("twice: %+v", g)
 	}
 }
 

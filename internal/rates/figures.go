@@ -26,6 +26,12 @@ func figures(f exact.Fraction, n int) (d decimal.Decimal, ok bool) {
 	if f.Sign() <= 0 || !f.Less(tens[mostPlaces]) {
 		return d, false
 	}
+	return plain(f.Round(placesOf(f, n)))
+}
+
+// placesOf is how many decimals a number above 0 has where it is written to n significant
+// figures.
+func placesOf(f exact.Fraction, n int) int {
 	places := n
 	for limit := exact.Int(1); !f.Less(limit); places-- {
 		limit = limit.Mul(tens[1])
@@ -33,7 +39,7 @@ func figures(f exact.Fraction, n int) (d decimal.Decimal, ok bool) {
 	for limit := exact.Ratio(1, 10); places < mostPlaces && f.Less(limit); places++ {
 		limit = limit.Quo(tens[1])
 	}
-	return plain(f.Round(min(places, mostPlaces)))
+	return min(places, mostPlaces)
 }
 
 // asTyped is a rate as a scenario can hold it: as it is where it has no more than twelve

@@ -56,12 +56,14 @@ func (b forms) rateGroup(s *scenario.Scenario, i int) group {
 	}, actions: kit.Objects(kit.NewLine(14, kit.Objects(links...)...))}
 }
 
-// turnRound puts the quote at a place the other way round.
+// turnRound puts the quote at a place the other way round, and how far it swings with it.
 func turnRound(i int) func(*session.Session) {
 	return func(s *session.Session) {
 		s.Alter(words.StepTurnRate, func(s *scenario.Scenario) {
-			if turned, ok := rates.TurnRound(s.Rates[i]); ok {
+			was := s.Rates[i]
+			if turned, ok := rates.TurnRound(was); ok {
 				s.Rates[i] = turned
+				rates.TurnRanges(s, was, turned)
 			}
 		})
 	}

@@ -43,7 +43,9 @@ func WithStatement(s scenario.Scenario, t rates.Taking) scenario.Scenario {
 	if at < 0 {
 		next.Rates = append(next.Rates, q)
 	} else {
+		was := next.Rates[at]
 		next.Rates[at] = q
+		rates.TurnRanges(&next, was, q)
 	}
 	for i := range next.Offers {
 		if next.Offers[i].Currency == q.One {

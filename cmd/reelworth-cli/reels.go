@@ -46,10 +46,7 @@ func doReels(c call, s stage) int {
 		s.complain("%v", err)
 		return statusInput
 	}
-	list := make([]reels.Standing, len(src.File.Reels))
-	for i := range list {
-		list[i] = src.stand(i)
-	}
+	list := reels.StandAll(src.File.Reels, src.Faults)
 	if c.format == "json" {
 		err = report.ReelsJSON(s.out, list)
 	} else {

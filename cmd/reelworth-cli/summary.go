@@ -18,7 +18,7 @@ func summaryCommand() command {
 			scenarioFlag,
 			{name: "format", value: "text|markdown", help: "how to print it", first: "text",
 				set: oneOf("format", []string{"text", "markdown"}, func(c *call) *string { return &c.format })},
-			localeFlag, todayFlag,
+			inFlag, localeFlag, todayFlag,
 		},
 		do: doSummary,
 	}
@@ -38,12 +38,20 @@ func doSummary(c call, s stage) int {
 	if c.format == "markdown" {
 		summary = report.SummaryMarkdown
 	}
-	texts := make([]string, len(places))
+	answers := make([]answer, len(places))
 	_ = parallel.Each(parallel.All(), len(places), func(n int) error {
-		comparison := src.compare(places[n], c.today)
-		texts[n] = summary(&comparison, c.today, c.locale)
+		answers[n] = answered(c, src, places[n], false)
 		return nil
 	})
+	var texts []string
+	for _, a := range answers {
+		if a.complaint != "" {
+			s.complain("reelworth-cli: %s", a.complaint)
+			status = statusInput
+			continue
+		}
+		texts = append(texts, summary(a.comparison, c.today, c.locale))
+	}
 	fmt.Fprint(s.out, strings.Join(texts, "\n"))
-	return src.report(s, reported(c, places))
+	return max(status, src.report(s, reported(c, places)))
 }

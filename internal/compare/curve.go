@@ -34,7 +34,7 @@ type CurvePoint struct{ At, Offer, Other exact.Fraction }
 // input does not apply, or an offer is not there. Its only error is ctx's.
 func CurveOf(ctx context.Context, c *Comparison, offer, other string, input Input, from, to exact.Fraction, points int) (*Curve, error) {
 	if c.home != nil {
-		if inHome(input) {
+		if InHome(input) {
 			from, to = from.Quo(c.Shown.Factor), to.Quo(c.Shown.Factor)
 		}
 		curve, err := CurveOf(ctx, c.home, offer, other, input, from, to, points)

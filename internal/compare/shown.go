@@ -134,7 +134,7 @@ func (s Shown) pair(p *PairOutlook) *PairOutlook {
 	for i := range shown.Swings {
 		w := &shown.Swings[i]
 		s.all(&w.SavingLow, &w.SavingHigh)
-		if inHome(w.Input) {
+		if InHome(w.Input) {
 			s.all(&w.Today, &w.Low, &w.High)
 		}
 	}
@@ -142,15 +142,15 @@ func (s Shown) pair(p *PairOutlook) *PairOutlook {
 }
 
 func (s Shown) flip(f Flip) Flip {
-	if inHome(f.Input) {
+	if InHome(f.Input) {
 		s.all(&f.Today)
 		f.Below, f.Above, f.BelowEnd, f.AboveEnd = s.maybe(f.Below), s.maybe(f.Above), s.maybe(f.BelowEnd), s.maybe(f.AboveEnd)
 	}
 	return f
 }
 
-// inHome says whether an input is an amount of the home currency.
-func inHome(i Input) bool {
+// InHome says whether an input is an amount of the home currency.
+func InHome(i Input) bool {
 	return i == scenario.InputHourlyValue || i == scenario.InputOfferDeveloping || i == scenario.InputBaselineDeveloping
 }
 
@@ -163,7 +163,7 @@ func (s Shown) curve(c *Curve) *Curve {
 	for i := range shown.Points {
 		s.all(&shown.Points[i].Offer, &shown.Points[i].Other)
 	}
-	if inHome(c.Input) {
+	if InHome(c.Input) {
 		s.all(&shown.Today)
 		shown.Breaks = s.list(c.Breaks)
 		for i := range shown.Points {

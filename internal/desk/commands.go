@@ -54,7 +54,7 @@ func (c commands) file() *fyne.Menu {
 		c.add(words.MenuFetchRates, "", 0, func() { c.rates(asPages{d}.FetchRates) }),
 		fyne.NewMenuItemSeparator(),
 		c.work(words.MenuExport, fyne.KeyE, ctrl, func() { d.asker.AskExport(onPage[d.answer.At()]) }),
-		c.work(words.MenuReport, fyne.KeyE, ctrlShift, func() { d.asker.AskExport(answer.Report) }),
+		c.work(words.MenuReport, fyne.KeyE, ctrlShift, d.preview.open),
 		c.work(words.MenuSpreadsheet, "", 0, func() { d.asker.AskExport(answer.Spreadsheet) }),
 		fyne.NewMenuItemSeparator(),
 		quit,

@@ -49,6 +49,7 @@ type Desk struct {
 	back     *lookback
 	beside   *beside
 	tour     *tour
+	preview  *preview
 	keeper   *session.Keeper
 	asker    *dialogs.Asker
 	files    *files
@@ -88,6 +89,7 @@ func (d *Desk) layOut() {
 	d.root = d.panes.root
 	d.faults = nil
 	d.beside.close()
+	d.preview.close()
 	d.answer.LookBack(d.back.back)
 	d.win.SetContent(d.root)
 	d.pipeline.forget()
@@ -164,12 +166,13 @@ func (d *Desk) take(s *session.Session) {
 }
 
 // columns goes back from what stands in their place: a list of faults, scenarios side by
-// side.
+// side, the report as it will print.
 func (d *Desk) columns() {
 	d.hand.empty()
-	if d.faults != nil || d.beside.isOpen() {
+	if d.faults != nil || d.beside.isOpen() || d.preview.isOpen() {
 		d.faults = nil
 		d.beside.close()
+		d.preview.close()
 		d.win.SetContent(d.root)
 		d.title()
 	}
@@ -181,6 +184,7 @@ func (d *Desk) repaint() {
 	d.hand.restock()
 	d.pipeline.compute(jobs.Now)
 	d.beside.repaint()
+	d.preview.repaint()
 }
 
 // explain puts beside the fields what their values come to.

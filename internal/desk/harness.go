@@ -205,6 +205,14 @@ func (h *Harness) Export() {
 	h.Settle()
 }
 
+// Preview shows the report as it will print, at a page, from 0.
+func (h *Harness) Preview(page int) {
+	h.preview.open()
+	h.Settle()
+	h.preview.view.Turn(page)
+	h.Settle()
+}
+
 // Rename types a name for the way to buy at i, and Enter.
 func (h *Harness) Rename(i int, name string) {
 	h.offers.Rename(i)

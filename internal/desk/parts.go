@@ -124,10 +124,13 @@ func (w asHost) Past() answer.PastOf {
 }
 func (w asHost) ShownIn() string        { return w.d.shownIn }
 func (w asHost) ShowIn(currency string) { w.d.showIn(currency) }
+func (w asHost) Letter() bool           { return w.d.settings.letter() }
+func (w asHost) PrintOn(letter bool)    { w.d.settings.printOn(letter) }
 func (w asHost) Folder() string         { return w.d.files.folder() }
 func (w asHost) Announce(text string) {
 	w.d.notices.Announce(text)
 	w.d.beside.announce(text)
+	w.d.preview.announce(text)
 }
 func (w asHost) Object(text string)       { w.d.notices.Object(text) }
 func (w asHost) Report(title, why string) { w.d.dialogs.Tell(title, why) }
@@ -229,7 +232,7 @@ func (w onScreen) escape(e *fyne.KeyEvent) {
 		if w.stopWaiting() {
 			return
 		}
-		if w.d.beside.isOpen() {
+		if w.d.beside.isOpen() || w.d.preview.isOpen() {
 			w.d.columns()
 			return
 		}

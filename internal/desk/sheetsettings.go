@@ -36,3 +36,18 @@ func (s *settings) setSheet(sheet stock.Sheet) {
 		s.app.Preferences().SetString(keepSheet, string(text))
 	}
 }
+
+// keepPaper is the sheets that pages print on, by name.
+const keepPaper = "paper"
+
+// letter says whether pages print on Letter, and not on A4.
+func (s *settings) letter() bool { return s.app.Preferences().String(keepPaper) == paper.Letter.Name }
+
+// printOn remembers it.
+func (s *settings) printOn(letter bool) {
+	name := paper.A4.Name
+	if letter {
+		name = paper.Letter.Name
+	}
+	s.app.Preferences().SetString(keepPaper, name)
+}

@@ -19,9 +19,7 @@ func (m *maker) back() {
 	shown := rates[:min(len(rates), ratesInBack)]
 	m.column(right, words.HandoutAssumed, words.AssumedInShort(m.c, m.o.Locale), 45)
 	m.column(right, words.HandoutRates, shown, 95)
-	if len(m.o.InHand) > 0 {
-		m.column(right, words.HandoutInHand, m.o.InHand, 25)
-	}
+	m.column(right, words.HandoutInHand, words.ReelsInHand(m.o.InHand, m.o.Locale), 30)
 	below := m.y
 	m.y = top
 	m.column(left, words.HandoutVolumes, m.volumes(), 32)

@@ -20,6 +20,7 @@ func (m *maker) front() {
 	m.text(m.whole(), findingFace, h.Text, 3, false)
 	m.y++
 	m.text(m.whole(), bodyFace, h.Under, 4, false)
+	m.text(m.whole(), bodyFace, words.ShownIn(m.c, m.o.Locale), 2, true)
 	out := words.LeftOut(m.c)
 	m.items(m.whole(), out, itemLines, 4*pitch(bodyFace), words.MoreLeftOut)
 	m.charts()

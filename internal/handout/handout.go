@@ -11,6 +11,7 @@ import (
 	"reelworth/internal/money"
 	"reelworth/internal/palette"
 	"reelworth/internal/paper"
+	"reelworth/internal/reels"
 	"reelworth/internal/scenario"
 	"reelworth/internal/version"
 	"reelworth/internal/words"
@@ -20,9 +21,8 @@ import (
 type Options struct {
 	Paper  paper.Size // the zero value is A4
 	Locale money.Locale
-	On     scenario.Date // the day it is made; may be unset
-	// InHand says, line by line, which reels are loaded from; none where there are none.
-	InHand []string
+	On     scenario.Date    // the day it is made; may be unset
+	InHand []reels.Standing // the reels that are loaded from
 }
 
 // Handout is the pages, to look at or to write, and the letters that the typeface lacks,
@@ -34,7 +34,8 @@ type Handout struct {
 }
 
 // Make lays a comparison out on pages. It looks ahead itself where the comparison has no
-// outlook yet; its only error is ctx's, when that is done before it is.
+// outlook yet; its only error is ctx's, when that is done before it is. Amounts are in the
+// currency that the comparison is shown in.
 func Make(ctx context.Context, c *compare.Comparison, o Options) (*Handout, error) {
 	if o.Paper == (paper.Size{}) {
 		o.Paper = paper.A4

@@ -4,14 +4,17 @@ import (
 	"bytes"
 	"context"
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
 	"github.com/shopspring/decimal"
 
 	"reelworth/internal/compare"
+	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/paper"
+	"reelworth/internal/reels"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -136,13 +139,17 @@ func TestEightOfEachFindRoom(t *testing.T) {
 // in both worlds of numbers.
 func TestItTellsWhatCounts(t *testing.T) {
 	for _, l := range []money.Locale{"en", "de"} {
-		h, c := made(t, demo(), Options{Locale: l, InHand: []string{"Winter reel: 14.2 m left"}})
+		winter := scenario.NewInHand("EUR", today, func(string) bool { return false })
+		winter.Name = "Winter reel"
+		hand := reels.StandAll([]scenario.InHand{winter, {Name: "Odd one"}}, scenario.CheckReels([]scenario.InHand{winter, {Name: "Odd one"}}))
+		h, c := made(t, demo(), Options{Locale: l, InHand: hand})
 		var all []string
 		for _, p := range h.Pages {
 			all = append(all, p.Texts()...)
 		}
 		said := strings.NewReplacer("\u00a0", " ", "\u2212", "–").Replace(strings.Join(all, " "))
-		want := []string{c.Scenario.Name, words.Verdict(c, l).Text, "43 rolls a year", "20 Nov 2026, typed", "Winter reel: 14.2 m left",
+		want := []string{c.Scenario.Name, words.Verdict(c, l).Text, "43 rolls a year", "20 Nov 2026, typed",
+			"Winter reel – " + words.ReelHeadline(&hand[0], l), "Odd one – ",
 			words.CostTitle(c, l), words.SpendTitle(c, l), "Reelworth 0.1.0, 25 Nov 2026"}
 		for i := range c.Offers {
 			o := &c.Offers[i]
@@ -160,6 +167,30 @@ func TestItTellsWhatCounts(t *testing.T) {
 				t.Errorf("%s: %q is not said in\n%s", l, text, said)
 			}
 		}
+	}
+}
+
+// In another currency every amount is in it, the receipts and what would change the answer
+// too, and the page says at which rate.
+func TestItIsInTheCurrencyShown(t *testing.T) {
+	c := compare.Compare(demo(), nil, today)
+	h, err := Make(context.Background(), c.In("USD", exact.Ratio(10_000, 8_875)), Options{Locale: money.English})
+	if err != nil {
+		t.Fatal(err)
+	}
+	front, back := strings.Join(h.Pages[0].Texts(), " "), strings.Join(h.Pages[1].Texts(), " ")
+	for _, want := range []string{"saves USD 238 in cash", "Shown in USD at 1 EUR = 1.12676 USD", "USD a roll"} {
+		if said := strings.ReplaceAll(front, "\u00a0", " "); !strings.Contains(said, want) {
+			t.Errorf("%q is not said in %s", want, said)
+		}
+	}
+	for _, long := range regexp.MustCompile(`\d\.\d{5,}`).FindAllString(front+back, -1) {
+		if long != "1.12676" {
+			t.Errorf("an amount is told as %s…", long)
+		}
+	}
+	if got := strings.Count(front, "EUR"); got != 3 { // the rate, what the notes are of, and a price of the seller's
+		t.Errorf("EUR is said %d times in %s", got, front)
 	}
 }
 

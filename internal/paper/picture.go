@@ -13,8 +13,13 @@ import (
 )
 
 // Image is the page as it will print, at so many dots per inch.
-func (p *Page) Image(dotsPerInch float64) *image.RGBA {
-	scale := dotsPerInch / 25.4
+func (p *Page) Image(dotsPerInch float64) *image.RGBA { return p.drawn(dotsPerInch / 25.4) }
+
+// ImageAcross is the page as it will print, so many pixels wide.
+func (p *Page) ImageAcross(pixels float64) *image.RGBA { return p.drawn(pixels / p.Size.W) }
+
+// drawn is the page at a scale of pixels to a millimetre.
+func (p *Page) drawn(scale float64) *image.RGBA {
 	w, h := max(int(math.Round(p.Size.W*scale)), 1), max(int(math.Round(p.Size.H*scale)), 1)
 	img := image.NewRGBA(image.Rect(0, 0, w, h))
 	draw.Draw(img, img.Bounds(), image.White, image.Point{}, draw.Src)

@@ -46,6 +46,15 @@ type Maybe struct {
 	Known bool
 }
 
+// StandAll are where reels in hand stand; faults are those of their file.
+func StandAll(list []scenario.InHand, faults []scenario.Fault) []Standing {
+	all := make([]Standing, len(list))
+	for i := range list {
+		all[i] = Stand(&list[i], scenario.FaultsOfReel(faults, i))
+	}
+	return all
+}
+
 func known(f exact.Fraction) Maybe { return Maybe{f, true} }
 
 // Warning is something worth knowing about a reel.

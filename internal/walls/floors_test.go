@@ -103,7 +103,7 @@ var keeps = map[string]struct {
 }{
 	"internal/desk/kit":     {[]string{"assets", "internal/palette"}, "a widget shows what it is given, whatever that is"},
 	"internal/desk/jobs":    {nil, "it does jobs, whatever they are"},
-	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/handout", "internal/history", "internal/money", "internal/palette", "internal/paper", "internal/parallel", "internal/rates", "internal/report", "internal/scenario", "internal/sidebyside", "internal/workbook"}, "it is computed and drawn, not shown"},
+	"internal/desk/answer":  {[]string{"internal/compare", "internal/exact", "internal/figure", "internal/handout", "internal/history", "internal/money", "internal/palette", "internal/paper", "internal/parallel", "internal/rates", "internal/reels", "internal/report", "internal/scenario", "internal/sidebyside", "internal/workbook"}, "it is computed and drawn, not shown"},
 	"internal/desk/market":  {[]string{"internal/desk/jobs", "internal/history", "internal/rates", "internal/words"}, "it is which rates are in use, not what follows from them"},
 	"internal/desk/session": {[]string{"internal/desk/jobs", "internal/draft", "internal/library", "internal/rates", "internal/scenario", "internal/words"}, "it is the work, not how it looks or what follows from it"},
 }

@@ -5,6 +5,7 @@ import (
 
 	"reelworth/internal/compare"
 	"reelworth/internal/money"
+	"reelworth/internal/reels"
 	"reelworth/internal/scenario"
 )
 
@@ -85,6 +86,20 @@ func (v voice) hour() string {
 		return ""
 	}
 	return fmt.Sprintf("An hour of work is counted as %s.", v.amount(h))
+}
+
+// ReelsInHand are the reels in hand, a line each: what is left of one, what that gives, and
+// what is loaded; or why that cannot be told.
+func ReelsInHand(list []reels.Standing, l money.Locale) (said []string) {
+	for i := range list {
+		s := &list[i]
+		text := ReelHeadline(s, l) + " " + ReelStock(s, l)
+		if s.Fault != nil {
+			text = sentence(ReelFault(s))
+		}
+		said = append(said, s.Name+" – "+text)
+	}
+	return said
 }
 
 // RateLines are the quotes of a scenario, each with its day and source.

@@ -118,7 +118,12 @@ func joinUnit(currency, number string) string {
 	return currency + " " + number
 }
 
+// today is an input's value today, as it was typed; what is brought to another currency is
+// rounded like any amount.
 func (r rivals) today(x compare.Crossing) string {
+	if r.in.Currency != "" && compare.InHome(x.Input) {
+		return r.bareValue(x.Input, x.Today)
+	}
 	if r.currency(x.Input) != "" || x.Quote >= 0 {
 		return r.bareAsTyped(x.Input, x.Today)
 	}

@@ -46,6 +46,6 @@ func ShownIn(c *compare.Comparison, l money.Locale) string {
 	if c.Currency() == c.Scenario.Home {
 		return ""
 	}
-	return fmt.Sprintf("Shown in %s at %s; what is worth it, and the notes, are of %s.", c.Shown.Currency,
+	return fmt.Sprintf("Shown in %s at %s; the verdict and the notes are reckoned in %s.", c.Shown.Currency,
 		RateReading(c.Scenario.Home, c.Shown.Factor, c.Shown.Currency, l), c.Scenario.Home)
 }

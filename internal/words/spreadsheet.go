@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"strings"
 
 	"reelworth/internal/scenario"
@@ -120,6 +121,11 @@ const (
 	SheetCostChart  = "What a standard roll costs"
 	SheetSpendChart = "Cash spent, month by month"
 )
+
+// SheetStaysHome says why amounts are not in the currency that the program shows.
+func SheetStaysHome(home, shown string) string {
+	return fmt.Sprintf("Amounts are in %s, not in %s as the program shows them: the formulas go by what was typed.", home, shown)
+}
 
 // SheetComparisonHead heads the columns of the comparison after the parts of a roll's
 // cost; against is what the offers are compared with.

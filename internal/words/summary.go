@@ -39,7 +39,7 @@ func Summarise(c *compare.Comparison, on scenario.Date, l money.Locale) Summary 
 	if len(best) > 0 {
 		s.Closing = append(s.Closing, v.yearInShort(best))
 	}
-	s.Closing = append(s.Closing, join(v.shooting(), v.developing(c), v.border(c)), v.ratesUsed(c), ComputedOn(on))
+	s.Closing = append(s.Closing, join(v.shooting(), v.developing(c), v.border(c)), join(v.ratesUsed(c), ShownIn(c, l)), ComputedOn(on))
 	return s
 }
 

@@ -16,7 +16,8 @@ type Options struct {
 	Locale money.Locale  // how the finding writes numbers
 }
 
-// Make is the comparison as a workbook (.xlsx). It stops early when ctx is done.
+// Make is the comparison as a workbook (.xlsx), in the home currency, whatever it is shown
+// in: the formulas go by what was typed. It stops early when ctx is done.
 func Make(ctx context.Context, c *compare.Comparison, o Options) ([]byte, error) {
 	b, err := build(ctx, c, o)
 	if err != nil {
@@ -31,14 +32,16 @@ type book struct {
 	s       *scenario.Scenario
 	options Options
 	home    string
-	digits  int
-	names   sheetNames
-	sheets  []*sheet
-	defined []definedName
-	in      *inputs
-	months  *sheet
-	offers  []*offer // those computed
-	charts  []chart  // on the first sheet
+	// elsewhere is another currency that the comparison is shown in, "" for none.
+	elsewhere string
+	digits    int
+	names     sheetNames
+	sheets    []*sheet
+	defined   []definedName
+	in        *inputs
+	months    *sheet
+	offers    []*offer // those computed
+	charts    []chart  // on the first sheet
 }
 
 // definedName is a name for a cell, valid in the whole book.
@@ -51,7 +54,9 @@ type definedName struct {
 // build puts the sheets together: the comparison first, for it is what is looked at,
 // though its formulas need all the others.
 func build(ctx context.Context, c *compare.Comparison, o Options) (*book, error) {
-	b := &book{c: c, s: &c.Scenario, options: o, home: c.Scenario.Home, names: sheetNames{}}
+	elsewhere := c.Shown.Currency
+	c = c.AtHome()
+	b := &book{c: c, elsewhere: elsewhere, s: &c.Scenario, options: o, home: c.Scenario.Home, names: sheetNames{}}
 	b.digits = money.Places(b.home)
 	front := b.addSheet(words.SheetComparison)
 	b.names.name(words.SheetMonths) // no offer gets that name

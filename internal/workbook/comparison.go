@@ -64,6 +64,9 @@ func (b *book) addFinding(s *sheet) {
 		words.SheetKept, style{kind: noted})
 	s.alarms = append(s.alarms, alarm{place(compareName, 5), words.SheetKept})
 	s.text(compareName, 6, words.ComputedOn(b.options.On), style{kind: noted})
+	if b.elsewhere != "" {
+		s.text(compareName, 7, words.SheetStaysHome(b.home, b.elsewhere), style{kind: noted})
+	}
 }
 
 // compareRow places an offer's figures, what it saves, and the check.

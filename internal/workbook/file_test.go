@@ -12,6 +12,8 @@ import (
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 
+	"reelworth/internal/compare"
+	"reelworth/internal/exact"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -97,6 +99,26 @@ func TestItIsTheSameEachTime(t *testing.T) {
 			first = data
 		} else if !bytes.Equal(first, data) {
 			t.Fatal("another file for the same comparison")
+		}
+	}
+}
+
+// A book stays in the home currency, and says so where the program shows another.
+func TestItStaysInTheHomeCurrency(t *testing.T) {
+	home := compared(scenario.Demo().Scenarios[0])
+	for shown, want := range map[*compare.Comparison]bool{home: false, home.In("USD", exact.Ratio(10_000, 8_875)): true} {
+		b, err := build(context.Background(), shown, Options{On: today, Locale: "en"})
+		if err != nil {
+			t.Fatal(err)
+		}
+		said := false
+		for _, row := range b.sheets[0].rows {
+			for _, c := range row {
+				said = said || c.value == words.SheetStaysHome("EUR", "USD")
+			}
+		}
+		if said != want || !b.offers[0].total.value.Equal(home.Offers[0].PerRoll.Total) {
+			t.Errorf("it says that it stays at home: %v, want %v; a roll is %s", said, want, b.offers[0].total.value)
 		}
 	}
 }

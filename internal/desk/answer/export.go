@@ -6,7 +6,6 @@ import (
 	"errors"
 	"strconv"
 
-	"reelworth/internal/compare"
 	"reelworth/internal/figure"
 	"reelworth/internal/history"
 	"reelworth/internal/money"
@@ -25,10 +24,11 @@ type Export struct {
 	Chosen   string // the offer that is stressed
 	Today    scenario.Date
 	Locale   money.Locale
-	Flip     FlipKey // the one to draw
-	In       string  // the currency to show it in, "" for home
-	Past     PastOf  // of the figure of the past
-	Letter   bool    // pages are Letter and not A4
+	Flip     FlipKey           // the one to draw
+	In       string            // the currency to show it in, "" for home
+	Past     PastOf            // of the figure of the past
+	Letter   bool              // pages are Letter and not A4
+	Reels    []scenario.InHand // those of the file
 }
 
 // PastOf is which days of which rates are looked back on.
@@ -47,14 +47,13 @@ func (e Export) Draw() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	faults := scenario.Check(e.Scenario)
-	c, _ := shown(compare.Compare(e.Scenario, faults, e.Today), faults, e.In)
+	c, _ := e.compare()
 	drawn := figure.Export{
 		Figure: exportFigures[e.Figure], Comparison: c, Chosen: e.Chosen,
 		Style: figure.Style{Theme: theme, Locale: e.Locale}, Date: e.Today, Scale: float64(scale),
 	}
 	if e.Figure == Days {
-		drawn.History, err = history.Of(context.Background(), e.Scenario, faults, e.Past.File, e.Past.Span, nil)
+		drawn.History, err = history.Of(context.Background(), e.Scenario, scenario.Check(e.Scenario), e.Past.File, e.Past.Span, nil)
 	} else {
 		err = drawn.Foresee(context.Background(), e.Flip.Input, e.Flip.Up)
 	}

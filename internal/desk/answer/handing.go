@@ -9,6 +9,7 @@ import (
 	"reelworth/internal/exact"
 	"reelworth/internal/handout"
 	"reelworth/internal/paper"
+	"reelworth/internal/reels"
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
 	"reelworth/internal/workbook"
@@ -29,37 +30,47 @@ func (e Export) Make(ctx context.Context) (data []byte, lacking []rune, err erro
 		data, err = e.Draw()
 		return data, nil, err
 	}
-	faults := scenario.Check(e.Scenario)
-	c := compare.Compare(e.Scenario, faults, e.Today)
 	switch e.Figure {
 	case Report:
-		return e.pages(ctx, &c)
+		h, _, err := e.handout(ctx)
+		if err != nil {
+			return nil, nil, err
+		}
+		data, err = h.PDF()
+		return data, h.Lacking, err
 	case Spreadsheet:
-		data, err = workbook.Make(ctx, &c, workbook.Options{On: e.Today, Locale: e.Locale})
+		c, _ := e.compare()
+		data, err = workbook.Make(ctx, c, workbook.Options{On: e.Today, Locale: e.Locale})
 		return data, nil, err
 	}
-	in, _ := shown(c, faults, e.In)
-	data, err = e.tables(ctx, in)
+	c, _ := e.compare()
+	data, err = e.tables(ctx, c)
 	return data, nil, err
 }
 
 // Summary is the finding in a few lines, as the command line prints it.
 func (e Export) Summary() string {
-	c := compare.Compare(e.Scenario, scenario.Check(e.Scenario), e.Today)
-	return report.Summary(&c, e.Today, e.Locale)
+	c, _ := e.compare()
+	return report.Summary(c, e.Today, e.Locale)
 }
 
-func (e Export) pages(ctx context.Context, c *compare.Comparison) (data []byte, lacking []rune, err error) {
+// compare is the comparison in the currency it is to be shown in, as far as there is a way.
+func (e Export) compare() (_ *compare.Comparison, noWay bool) {
+	faults := scenario.Check(e.Scenario)
+	return shown(compare.Compare(e.Scenario, faults, e.Today), faults, e.In)
+}
+
+// handout is the report, laid out on pages. Its only error is ctx's.
+func (e Export) handout(ctx context.Context) (_ *handout.Handout, noWay bool, err error) {
+	c, noWay := e.compare()
 	size := paper.A4
 	if e.Letter {
 		size = paper.Letter
 	}
-	h, err := handout.Make(ctx, c, handout.Options{Paper: size, Locale: e.Locale, On: e.Today})
-	if err != nil {
-		return nil, nil, err
-	}
-	data, err = h.PDF()
-	return data, h.Lacking, err
+	h, err := handout.Make(ctx, c, handout.Options{
+		Paper: size, Locale: e.Locale, On: e.Today, InHand: reels.StandAll(e.Reels, scenario.CheckReels(e.Reels)),
+	})
+	return h, noWay, err
 }
 
 // tables are the comparison and what would change it, as the command line writes them.

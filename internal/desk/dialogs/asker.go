@@ -22,6 +22,8 @@ type Host interface {
 	Past() answer.PastOf              // which days are looked back on
 	ShownIn() string                  // the currency that figures are shown in, "" for home
 	ShowIn(currency string)           // from now on
+	Letter() bool                     // pages print on Letter, not on A4
+	PrintOn(letter bool)              // from now on
 	Folder() string                   // where file questions begin
 	Announce(text string)             // what was done
 }

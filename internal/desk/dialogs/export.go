@@ -87,16 +87,21 @@ func FileSafe(name string) string {
 	}, name))
 }
 
-// Export writes a file away from the interface thread, and says when it could not.
-func (a *Asker) Export(path string, choice ExportChoice) {
+// Of is what is exported by a choice, of what is open.
+func (a *Asker) Of(choice ExportChoice) answer.Export {
 	now := a.host.Session()
-	e := answer.Export{
-		Format: strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), "."),
+	return answer.Export{
 		Figure: choice.Figure, Theme: choice.Theme, Scale: choice.Scale, Letter: choice.Letter,
-		Scenario: now.Current(), Chosen: now.ChosenOffer(),
+		Scenario: now.Current(), Chosen: now.ChosenOffer(), Reels: now.Reels(),
 		Today: a.host.Today(), Locale: a.host.Locale(), Flip: a.host.Flip(), In: a.host.ShownIn(),
 		Past: a.host.Past(),
 	}
+}
+
+// Export writes a file away from the interface thread, and says when it could not.
+func (a *Asker) Export(path string, choice ExportChoice) {
+	e := a.Of(choice)
+	e.Format = strings.TrimPrefix(strings.ToLower(filepath.Ext(path)), ".")
 	a.work.Do(func() func() {
 		data, lacking, err := e.Make(context.Background())
 		if err != nil {

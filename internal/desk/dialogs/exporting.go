@@ -9,6 +9,7 @@ import (
 
 	"reelworth/internal/desk/answer"
 	"reelworth/internal/desk/kit"
+	"reelworth/internal/desk/pages"
 	"reelworth/internal/words"
 )
 
@@ -20,11 +21,23 @@ type exportQuestion struct {
 	form   string // an ending
 	path   *kit.TextBox
 
-	forms, paper *kit.Picker
-	formRow      *kit.Row
-	looks        []*kit.Row // of a chart: colours, and the size of a PNG
-	paperRow     *kit.Row   // of pages
-	body         *fyne.Container
+	forms    *kit.Picker
+	formRow  *kit.Row
+	looks    []*kit.Row // of a chart: colours, and the size of a PNG
+	paperRow *kit.Row   // of pages
+	body     *fyne.Container
+}
+
+// AskReport asks where to write the report, on sheets that are chosen already.
+func (a *Asker) AskReport(letter bool) {
+	choice := ExportChoice{Figure: answer.Report, Letter: letter}
+	q := &exportQuestion{a: a, choice: choice}
+	forms := productOf(answer.Report).forms
+	a.AskPath(PathQuestion{
+		Title: words.ExportOf(words.ExportReport), Confirm: words.Export, Endings: forms,
+		Path: filepath.Join(a.host.Folder(), q.fileName(answer.Report, forms[0])),
+		Then: func(path string) { a.Export(path, choice) },
+	})
 }
 
 func (q *exportQuestion) ask() {
@@ -42,9 +55,11 @@ func (q *exportQuestion) ask() {
 	q.forms = kit.NewPicker(nil, q.follow)
 	q.formRow = kit.NewRow(words.ExportForm, q.forms, kit.WideWidth, "")
 	q.looks = q.choice.rows()
-	q.paper = kit.NewPicker([]kit.Option{{Value: words.PaperA4, Label: words.PaperA4}, {Value: words.PaperLetter, Label: words.PaperLetter}}, func(v string) { q.choice.Letter = v == words.PaperLetter })
-	q.paper.Set(words.PaperA4)
-	q.paperRow = kit.NewRow(words.ExportPaper, q.paper, kit.NumberWidth, "")
+	q.choice.Letter = q.a.host.Letter()
+	q.paperRow = kit.NewRow(words.ExportPaper, pages.NewPaperPicker(q.choice.Letter, func(letter bool) {
+		q.choice.Letter = letter
+		q.a.host.PrintOn(letter)
+	}), kit.NumberWidth, "")
 	rows := append([]*kit.Row{kit.NewRow(words.ExportWhat, what, kit.WideWidth+kit.NumberWidth, ""), q.formRow}, q.looks...)
 	q.form = productOf(q.choice.Figure).forms[0]
 	q.a.AskPath(PathQuestion{

@@ -125,6 +125,9 @@ func decodePiece(text string, line int) (doc map[string]any, f *Fault) {
 			doc, f = nil, fileFault(line, GivenUp, Args{})
 		}
 	}()
+	if doc, simple := tomltext.Simple(text); simple {
+		return doc, nil
+	}
 	doc = map[string]any{}
 	if _, err := toml.Decode(text, &doc); err != nil {
 		return nil, syntaxFault(err, line)

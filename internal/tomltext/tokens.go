@@ -8,6 +8,19 @@ import (
 // The smallest parts of TOML as the scanner goes past them: keys, values, strings,
 // blanks.
 
+// What ends a key that stands in no quotation marks, and such a value.
+var (
+	endsKey   = bytesOf(" \t\r\n.=[]{}\"'#,")
+	endsValue = bytesOf(",]}#\r\n")
+)
+
+func bytesOf(text string) (in [256]bool) {
+	for i := range len(text) {
+		in[text[i]] = true
+	}
+	return in
+}
+
 // key reads the parts of a dotted key and the blanks after it. The next key
 // overwrites them.
 func (s *scanner) key() ([]string, error) {
@@ -42,7 +55,7 @@ func (s *scanner) keyPart() (string, error) {
 		}
 		return unescape(inside)
 	}
-	for s.pos < len(s.text) && !strings.ContainsRune(" \t\r\n.=[]{}\"'#,", rune(s.text[s.pos])) {
+	for s.pos < len(s.text) && !endsKey[s.text[s.pos]] {
 		s.pos++
 	}
 	if s.pos == start {
@@ -81,7 +94,7 @@ func (s *scanner) valueInto(n *Node) error {
 	case '{':
 		return s.list('}', func() error { return s.assign(n, true) })
 	}
-	for s.pos < len(s.text) && !strings.ContainsRune(",]}#\r\n", rune(s.text[s.pos])) {
+	for s.pos < len(s.text) && !endsValue[s.text[s.pos]] {
 		s.pos++
 	}
 	n.Raw = strings.TrimRight(s.text[start:s.pos], " \t")

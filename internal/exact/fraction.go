@@ -1,6 +1,7 @@
 package exact
 
 import (
+	"cmp"
 	"math"
 	"math/big"
 	"math/bits"
@@ -14,13 +15,13 @@ type Fraction struct {
 	// num/den in lowest terms with den > 0; den 0 stands for 1, so that the
 	// zero value is a number. Unused while wide is set.
 	num, den int64
-	wide     *big.Rat
+	wide     *wide
 }
 
 // Int is the whole number n.
 func Int(n int64) Fraction {
 	if n == math.MinInt64 {
-		return fromRat(new(big.Rat).SetInt64(n))
+		return Fraction{wide: &wide{big.NewInt(n), one}}
 	}
 	return Fraction{num: n, den: 1}
 }
@@ -40,16 +41,18 @@ func FromDecimal(d decimal.Decimal) Fraction {
 			return Fraction{num: p, den: 1}
 		}
 	}
-	return fromRat(d.Rat())
+	return FromRat(d.Rat())
 }
 
 // FromRat is the value of r, which is not kept.
-func FromRat(r *big.Rat) Fraction { return fromRat(new(big.Rat).Set(r)) }
+func FromRat(r *big.Rat) Fraction {
+	return wide{new(big.Int).Set(r.Num()), new(big.Int).Set(r.Denom())}.fraction()
+}
 
 // Rat is f as a new big.Rat.
 func (f Fraction) Rat() *big.Rat {
 	if f.wide != nil {
-		return new(big.Rat).Set(f.wide)
+		return f.wide.rat()
 	}
 	return big.NewRat(f.num, f.bottom())
 }
@@ -57,19 +60,8 @@ func (f Fraction) Rat() *big.Rat {
 // Add is f + g.
 func (f Fraction) Add(g Fraction) Fraction {
 	if f.wide == nil && g.wide == nil {
-		fd, gd := f.bottom(), g.bottom()
-		if fd == gd {
-			if s, ok := add(f.num, g.num); ok {
-				return small(s, fd)
-			}
-		} else if a, ok := mul(f.num, gd); ok {
-			if b, ok := mul(g.num, fd); ok {
-				if s, ok := add(a, b); ok {
-					if d, ok := mul(fd, gd); ok {
-						return small(s, d)
-					}
-				}
-			}
+		if s, ok := f.addShort(g); ok {
+			return s
 		}
 	}
 	switch { // most bills have lines of 0, and wide sums take long
@@ -78,7 +70,26 @@ func (f Fraction) Add(g Fraction) Fraction {
 	case f.IsZero():
 		return g
 	}
-	return fromRat(new(big.Rat).Add(f.view(), g.view()))
+	return f.parts().add(g.parts())
+}
+
+// addShort is Add within 63 bits, what the denominators share divided out before it is
+// multiplied, as in wide.add; ok is false when they are too few.
+func (f Fraction) addShort(g Fraction) (s Fraction, ok bool) {
+	fd, gd := f.bottom(), g.bottom()
+	both := fd
+	if fd != gd {
+		both = int64(gcd(uint64(fd), uint64(gd)))
+	}
+	a, aOK := mul(f.num, gd/both)
+	b, bOK := mul(g.num, fd/both)
+	n, nOK := add(a, b)
+	if !(aOK && bOK && nOK) {
+		return s, false
+	}
+	n, rest := reduce(n, both)
+	d, ok := mul(fd/both, gd/(both/rest))
+	return Fraction{num: n, den: d}, ok
 }
 
 // Sub is f − g.
@@ -87,7 +98,7 @@ func (f Fraction) Sub(g Fraction) Fraction { return f.Add(g.Neg()) }
 // Neg is −f.
 func (f Fraction) Neg() Fraction {
 	if f.wide != nil {
-		return fromRat(new(big.Rat).Neg(f.wide))
+		return wide{new(big.Int).Neg(f.wide.num), f.wide.den}.fraction()
 	}
 	return Fraction{num: -f.num, den: f.den}
 }
@@ -115,7 +126,7 @@ func (f Fraction) Mul(g Fraction) Fraction {
 	if f.IsZero() || g.IsZero() {
 		return Fraction{}
 	}
-	return fromRat(new(big.Rat).Mul(f.view(), g.view()))
+	return f.parts().mul(g.parts())
 }
 
 // Quo is f ÷ g. It panics when g is 0.
@@ -124,7 +135,7 @@ func (f Fraction) Quo(g Fraction) Fraction {
 		panic("exact: division by zero")
 	}
 	if g.wide != nil {
-		return f.Mul(fromRat(new(big.Rat).Inv(g.wide)))
+		return f.Mul(g.wide.inverse().fraction())
 	}
 	if g.num < 0 {
 		return f.Mul(Fraction{num: -g.bottom(), den: -g.num})
@@ -139,7 +150,7 @@ func (f Fraction) Percent() Fraction { return f.Quo(Fraction{num: 100, den: 1}) 
 func (f Fraction) Sign() int {
 	switch {
 	case f.wide != nil:
-		return f.wide.Sign()
+		return f.wide.num.Sign()
 	case f.num > 0:
 		return 1
 	case f.num < 0:
@@ -154,17 +165,9 @@ func (f Fraction) IsZero() bool { return f.Sign() == 0 }
 // Cmp is −1, 0 or 1 as f is below, equal to or above g.
 func (f Fraction) Cmp(g Fraction) int {
 	if f.wide == nil && g.wide == nil {
-		fd, gd := f.bottom(), g.bottom()
-		if fd == gd {
-			return compare(f.num, g.num)
-		}
-		if a, ok := mul(f.num, gd); ok {
-			if b, ok := mul(g.num, fd); ok {
-				return compare(a, b)
-			}
-		}
+		return compareProducts(f.num, g.bottom(), g.num, f.bottom())
 	}
-	return f.view().Cmp(g.view())
+	return f.parts().cmp(g.parts())
 }
 
 // Equal says whether f and g are the same number.
@@ -208,8 +211,8 @@ func (f Fraction) Floor() Fraction {
 		}
 		return Fraction{num: q, den: 1}
 	}
-	q := new(big.Int).Div(f.wide.Num(), f.wide.Denom()) // Euclidean, so floor for a positive divisor
-	return fromRat(new(big.Rat).SetInt(q))
+	q := new(big.Int).Div(f.wide.num, f.wide.den) // Euclidean, so floor for a positive divisor
+	return wide{q, one}.fraction()
 }
 
 // Ceil is the least whole number not below f.
@@ -272,8 +275,8 @@ func (f Fraction) roundShort(places int) (r Fraction, ok bool) {
 
 // Decimal is f rounded to places as a decimal number.
 func (f Fraction) Decimal(places int) decimal.Decimal {
-	r := f.Round(places).Mul(tenTo(places)).view()
-	return decimal.NewFromBigInt(r.Num(), int32(-places))
+	n := f.Round(places).Mul(tenTo(places)).parts().num
+	return decimal.NewFromBigInt(n, int32(-places))
 }
 
 // Text is f in plain notation with at most places decimals (half away from
@@ -289,16 +292,8 @@ func (f Fraction) Float() float64 {
 	if d := f.bottom(); f.wide == nil && max(f.num, -f.num, d) <= 1<<53 {
 		return float64(f.num) / float64(d)
 	}
-	v, _ := f.view().Float64()
+	v, _ := f.Rat().Float64()
 	return v
-}
-
-// view is f as a big.Rat that must not be changed.
-func (f Fraction) view() *big.Rat {
-	if f.wide != nil {
-		return f.wide
-	}
-	return big.NewRat(f.num, f.bottom())
 }
 
 func (f Fraction) bottom() int64 {
@@ -306,15 +301,6 @@ func (f Fraction) bottom() int64 {
 		return 1
 	}
 	return f.den
-}
-
-// fromRat keeps r, narrowed when it fits.
-func fromRat(r *big.Rat) Fraction {
-	n, d := r.Num(), r.Denom()
-	if n.IsInt64() && d.IsInt64() && n.Int64() != math.MinInt64 {
-		return Fraction{num: n.Int64(), den: d.Int64()}
-	}
-	return Fraction{wide: r}
 }
 
 // small is num/den in lowest terms, den > 0.
@@ -380,14 +366,18 @@ func add(a, b int64) (s int64, ok bool) {
 	return s, true
 }
 
-func compare(a, b int64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
+// compareProducts is the order of a × b and c × d, b and d above 0.
+func compareProducts(a, b, c, d int64) int {
+	if b == d || (a < 0) != (c < 0) {
+		return cmp.Compare(a, c)
 	}
-	return 0
+	hi, lo := bits.Mul64(magnitude(a), uint64(b))
+	hi2, lo2 := bits.Mul64(magnitude(c), uint64(d))
+	order := cmp.Or(cmp.Compare(hi, hi2), cmp.Compare(lo, lo2))
+	if a < 0 {
+		return -order
+	}
+	return order
 }
 
 // tenTo is 10 to the power of places.
@@ -397,7 +387,7 @@ func tenTo(places int) Fraction {
 	if n < len(pow10) {
 		t = Fraction{num: pow10[n], den: 1}
 	} else {
-		t = fromRat(new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil)))
+		t = wide{new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil), one}.fraction()
 	}
 	if places < 0 {
 		return Int(1).Quo(t)

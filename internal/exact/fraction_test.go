@@ -18,8 +18,8 @@ func anyFraction(t *rapid.T, name string) Fraction {
 }
 
 func same(t *rapid.T, what string, got Fraction, want *big.Rat) {
-	if got.Rat().Cmp(want) != 0 {
-		t.Fatalf("%s = %s, want %s", what, got.Rat(), want)
+	if r := got.Rat(); r.Num().Cmp(want.Num()) != 0 || r.Denom().Cmp(want.Denom()) != 0 { // in lowest terms, too
+		t.Fatalf("%s = %s, want %s", what, r, want)
 	}
 	if got.wide == nil && got.bottom() < 1 {
 		t.Fatalf("%s: denominator %d", what, got.den)
@@ -47,6 +47,42 @@ func TestAgreesWithBigRat(t *testing.T) {
 		same(t, "floor", f.Floor(), new(big.Rat).SetInt(floor))
 		if c := f.Ceil(); c.Less(f) || !c.Sub(Int(1)).Less(f) {
 			t.Fatalf("ceil of %s is %s", a, c)
+		}
+	})
+}
+
+// Numbers of many words, and those that came of each other and so share divisors: each is
+// made of two before it, and again math/big says what comes out.
+func TestLongReckoningsAgreeWithBigRat(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		fs := []Fraction{anyFraction(t, "f"), anyFraction(t, "g"), anyFraction(t, "h")}
+		rats := []*big.Rat{fs[0].Rat(), fs[1].Rat(), fs[2].Rat()}
+		for range rapid.IntRange(1, 12).Draw(t, "steps") {
+			i, j := rapid.IntRange(0, len(fs)-1).Draw(t, "one"), rapid.IntRange(0, len(fs)-1).Draw(t, "other")
+			f, g, r := fs[i], fs[j], new(big.Rat)
+			switch rapid.IntRange(0, 3).Draw(t, "what") {
+			case 0:
+				f, r = f.Add(g), r.Add(rats[i], rats[j])
+			case 1:
+				f, r = f.Sub(g), r.Sub(rats[i], rats[j])
+			case 2:
+				f, r = f.Mul(g), r.Mul(rats[i], rats[j])
+			default:
+				if g.IsZero() {
+					continue
+				}
+				f, r = f.Quo(g), r.Quo(rats[i], rats[j])
+			}
+			same(t, "a step", f, r)
+			if f.Cmp(g) != r.Cmp(rats[j]) || g.Cmp(f) != -f.Cmp(g) || f.Sign() != r.Sign() {
+				t.Fatalf("order of %s and %s", r, rats[j])
+			}
+			if max(r.Num().BitLen(), r.Denom().BitLen()) < 1000 { // steps that square grow without end
+				fs, rats = append(fs, f), append(rats, r)
+			}
+		}
+		for i := range fs {
+			same(t, "what stood before", fs[i], rats[i]) // was not changed by what came after
 		}
 	})
 }

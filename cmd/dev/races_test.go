@@ -35,3 +35,31 @@ func TestWhoeverBeginsGoroutinesIsRaced(t *testing.T) {
 		t.Errorf("only %d files found: %v", found, err)
 	}
 }
+
+// testNames are those of a package's tests.
+var testNames = regexp.MustCompile(`(?m)^func (Test\w+)\(`)
+
+// A test that is called otherwise than it was must not drop out unseen.
+func TestEveryRaceIsRun(t *testing.T) {
+	for _, r := range raced {
+		var names []string
+		files, err := filepath.Glob(filepath.Join("../..", filepath.FromSlash(r.pkg), "*_test.go"))
+		if err != nil || len(files) == 0 {
+			t.Fatal(r.pkg, err)
+		}
+		for _, f := range files {
+			data, err := os.ReadFile(f)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, m := range testNames.FindAllStringSubmatch(string(data), -1) {
+				names = append(names, m[1])
+			}
+		}
+		for _, one := range strings.Split(r.only, "|") {
+			if !slices.ContainsFunc(names, func(n string) bool { return strings.Contains(n, one) }) {
+				t.Errorf("%s has no test for %q", r.pkg, one)
+			}
+		}
+	}
+}

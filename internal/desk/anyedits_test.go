@@ -51,7 +51,7 @@ func TestAnyEditsAreSavedOpenedAndRecovered(t *testing.T) {
 		third.press(t, "Take it up")
 		third.lookAtScenario(h.Session().Current().Name)
 		same(rt, "crashed and taken up", file, shown, third)
-		third.keeper.End()
+		third.end()
 
 		path := filepath.Join(dir, fmt.Sprintf("%d.toml", ran))
 		h.files.write(h.Session(), path, library.Options{Overwrite: true}, nil)
@@ -64,6 +64,7 @@ func TestAnyEditsAreSavedOpenedAndRecovered(t *testing.T) {
 		again.lookAtScenario(h.Session().Current().Name)
 		same(rt, "saved and opened", file, shown, again)
 		os.Remove(path)
+		h.end()
 		failed = false
 	})
 }

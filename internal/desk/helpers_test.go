@@ -3,11 +3,14 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/software"
 	"fyne.io/fyne/v2/test"
 	"github.com/shopspring/decimal"
 
@@ -23,14 +26,49 @@ var noon = time.Date(2026, 11, 24, 12, 0, 0, 0, time.UTC)
 // open is a window on the demo, settled.
 func open(t *testing.T) *Harness {
 	t.Helper()
-	app := test.NewApp()
-	t.Cleanup(app.Quit)
-	h := NewHarness(app, noon)
-	h.files.home = t.TempDir()
-	h.Window().Show()
-	h.Resize(1280, 800)
+	h := openWith(t, "")
 	h.SetTheme("paper")
 	return h
+}
+
+// openWith is a window that keeps unsaved work in a state folder, "" for none. It ends with
+// the test.
+func openWith(t *testing.T, state string) *Harness {
+	t.Helper()
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	h := NewHarnessIn(app, noon, state)
+	h.files.home = t.TempDir()
+	alive[h] = app
+	t.Cleanup(h.end)
+	h.Window().Show()
+	h.Resize(1280, 800)
+	return h
+}
+
+// alive are the windows of tests that have not ended, with their programs.
+var alive = map[*Harness]fyne.App{}
+
+// end lets go of a window: of those who work for it, and of what the toolkit keeps of it. It
+// does nothing the second time.
+func (h *Harness) end() {
+	app, is := alive[h]
+	if !is {
+		return
+	}
+	delete(alive, h)
+	h.work.Wait()
+	h.keeper.End()
+	h.pipeline.stop()
+	h.hand.stop()
+	if slices.Contains(app.Driver().AllWindows(), h.win) {
+		h.win.Close()
+	}
+	if len(alive) == 0 {
+		// Drawing anything clears away what nobody has drawn for a minute; the toolkit's
+		// windows for tests never do, and would be kept with all that is in them.
+		software.NewCanvas().Capture()
+	}
 }
 
 // want is what the engine says about a scenario.

@@ -7,23 +7,9 @@ import (
 	"testing"
 	"time"
 
-	"fyne.io/fyne/v2/test"
-
 	"reelworth/internal/library"
 	"reelworth/internal/scenario"
 )
-
-// openWith is a window that keeps unsaved work in a state folder.
-func openWith(t *testing.T, state string) *Harness {
-	t.Helper()
-	app := test.NewApp()
-	t.Cleanup(app.Quit)
-	h := NewHarnessIn(app, noon, state)
-	h.files.home = t.TempDir()
-	h.Window().Show()
-	h.Resize(1280, 800)
-	return h
-}
 
 // crash ends a window as a crash does: nothing is dropped, its lock is let go.
 func (h *Harness) crash(t *testing.T, state string) {

@@ -44,7 +44,7 @@ func TestAFileOfSeveralScenariosIsNotProposedUnderOnesName(t *testing.T) {
 		t.Errorf("one scenario, and %q is proposed", got)
 	}
 	h.Session().Duplicate()
-	if got := proposed(); got != words.FileOfSeveral+".toml" {
+	if got := proposed(); got != words.FileOfSeveral+".reelworth.toml" {
 		t.Errorf("two scenarios, and %q is proposed", got)
 	}
 }

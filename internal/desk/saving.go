@@ -23,19 +23,23 @@ func (f *files) save(then func()) {
 	f.write(f.win.Session(), doc.Path, library.Options{}, then)
 }
 
+// scenarioEndings are what a file of scenarios may end in. The first is what the installed
+// program is registered for: such a file opens with it from a folder.
+var scenarioEndings = []string{".reelworth.toml", ".toml"}
+
 // askSaveAs asks for a file to write the work to.
 func (f *files) askSaveAs(then func()) {
 	name := f.win.Session().Current().Name
 	if !f.win.Session().IsLast() {
 		name = words.FileOfSeveral
 	}
-	path := filepath.Join(f.folder(), dialogs.FileSafe(name)+".toml")
+	path := filepath.Join(f.folder(), dialogs.FileSafe(name)+scenarioEndings[0])
 	own := ""
 	if f.win.Session().Doc != nil && f.win.Session().Doc.Path != "" {
 		path, own = f.win.Session().Doc.Path, f.win.Session().Doc.Path
 	}
 	f.asker.AskPath(dialogs.PathQuestion{
-		Title: words.SaveAs, Confirm: words.Save, Path: path, Own: own, Endings: []string{".toml"},
+		Title: words.SaveAs, Confirm: words.Save, Path: path, Own: own, Endings: scenarioEndings,
 		Then: func(path string) {
 			if path == own {
 				f.save(then)

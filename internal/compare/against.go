@@ -25,7 +25,9 @@ func against(offer, other costed) *Against {
 	if a.SavingCash.Sign() > 0 {
 		a.EvenMonth = evenMonth(o.Year.Cumulative, b.Year.Cumulative)
 	}
-	a.PaybackExact, a.PaybackRolls = payback(offer, other, a.SavingPerRoll)
+	a.Equipment = extraEquipment(offer.terms, other.terms)
+	a.BeforeWear = a.SavingPerRoll.Add(o.PerRoll.Equipment).Sub(b.PerRoll.Equipment)
+	a.PaybackExact, a.PaybackRolls = payback(a.Equipment, a.BeforeWear)
 	a.RuinedUnits = ruinedUnits(o, a.Saving)
 	return a
 }
@@ -43,15 +45,14 @@ func evenMonth(offer, other []exact.Fraction) int {
 	return even + 1
 }
 
-// payback is how many rolls pay for the equipment that only this offer needs; nil
-// when no number of rolls does. Wear of the equipment is taken out of the saving,
-// since its price is what is being paid back.
-func payback(offer, other costed, savingPerRoll exact.Fraction) (rolls, whole *exact.Fraction) {
-	each := savingPerRoll.Add(offer.PerRoll.Equipment).Sub(other.PerRoll.Equipment)
+// payback is how many rolls that save so much each pay for equipment; nil when no number
+// of rolls does. Wear is to be taken out of the saving, since the price of the equipment is
+// what is being paid back.
+func payback(equipment, each exact.Fraction) (rolls, whole *exact.Fraction) {
 	if each.Sign() <= 0 {
 		return nil, nil
 	}
-	r := extraEquipment(offer.terms, other.terms).Quo(each)
+	r := equipment.Quo(each)
 	w := r.Ceil()
 	return &r, &w
 }

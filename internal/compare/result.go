@@ -195,7 +195,9 @@ type Against struct {
 	Saving           exact.Fraction
 	SavingFilm       exact.Fraction
 	SavingDeveloping exact.Fraction
-	EvenMonth        int // 1-based; 0 for none
+	EvenMonth        int            // 1-based; 0 for none
+	Equipment        exact.Fraction // the price of what only this offer needs
+	BeforeWear       exact.Fraction // SavingPerRoll without the wear of either's equipment
 	PaybackExact     *exact.Fraction
 	PaybackRolls     *exact.Fraction // whole
 	RuinedUnits      *exact.Fraction

@@ -99,7 +99,7 @@ func (s Shown) against(a *Against) *Against {
 		return nil
 	}
 	shown := *a
-	s.all(&shown.SavingPerRoll, &shown.SavingCash, &shown.Saving, &shown.SavingFilm, &shown.SavingDeveloping)
+	s.all(&shown.SavingPerRoll, &shown.SavingCash, &shown.Saving, &shown.SavingFilm, &shown.SavingDeveloping, &shown.Equipment, &shown.BeforeWear)
 	return &shown
 }
 

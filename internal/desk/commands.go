@@ -163,8 +163,10 @@ func (c commands) help() *fyne.Menu {
 	return fyne.NewMenu(words.MenuHelp,
 		c.add(words.MenuTour, "", 0, c.d.tour.start),
 		c.add(words.MenuKeys, fyne.KeyK, ctrl, tell(words.MenuKeys, words.KeysHelp)),
+		c.add(words.MenuModel, "", 0, helping{c.d}.model),
 		c.add(words.MenuWords, "", 0, tell(words.MenuWords, words.WordsHelp())),
 		c.add(words.MenuRatesHelp, "", 0, tell(words.MenuRatesHelp, words.RatesHelp)),
+		c.add(words.MenuFilesHelp, "", 0, helping{c.d}.files),
 		c.add(words.MenuCautions, "", 0, tell(words.MenuCautions, words.CautionsHelp)),
 		c.add(words.MenuAbout, "", 0, tell(words.Program, words.About)),
 	)

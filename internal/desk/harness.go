@@ -52,6 +52,16 @@ func newHarness(app fyne.App, at time.Time, o Options) *Harness {
 	return h
 }
 
+// Help opens a page of the help by the name of its command.
+func (h *Harness) Help(command string) {
+	for _, i := range h.menu.main.Items[len(h.menu.main.Items)-1].Items {
+		if plain(i.Label) == command {
+			i.Action()
+		}
+	}
+	h.Settle()
+}
+
 // Tour goes to a step of the tour, from 1.
 func (h *Harness) Tour(step int) {
 	h.tour.start()

@@ -26,6 +26,14 @@ func NewBackups(state string) *Backups {
 	return &Backups{filepath.Join(state, "backups")}
 }
 
+// Folder is where they are kept, "" for nowhere.
+func (b *Backups) Folder() string {
+	if b == nil {
+		return ""
+	}
+	return b.dir
+}
+
 // mostBackups is how many are kept apart, and mostMade how many .bak files are known by
 // what they hold.
 const (

@@ -45,6 +45,12 @@ func (f Fetcher) keep(p Publication, data []byte) error {
 	return nil
 }
 
+// Where is the folder that files are kept in, "" where the system has none.
+func (f Fetcher) Where() string {
+	folder, _ := f.folder()
+	return folder
+}
+
 // folder is where files are kept.
 func (f Fetcher) folder() (string, error) {
 	if f.Folder != "" {

@@ -68,6 +68,8 @@ const (
 	MenuHelp      = "Help"
 	MenuTour      = "Tour"
 	MenuKeys      = "Keys"
+	MenuModel     = "How it computes"
+	MenuFilesHelp = "Where files are kept"
 	MenuWords     = "Words"
 	MenuRatesHelp = "About rates"
 	MenuCautions  = "Cautions"

@@ -95,6 +95,7 @@ func ExportOf(what string) string { return Export + " " + what }
 // What widgets say of themselves.
 const (
 	CopyTable = "Copy"
+	CopyText  = "Copy the text"
 	FindOne   = "type to find one"
 	FindNone  = "nothing begins so"
 

@@ -37,6 +37,7 @@ func (d *Dialogs) Choose(c *dialog.FileDialog) {
 type Dialog struct {
 	dialog  *dialog.CustomDialog
 	Buttons []*ReplyButton
+	text    *Scroll // that is read in it, nil for none
 }
 
 func (p *Dialog) Hide() { p.dialog.Hide() }
@@ -65,6 +66,7 @@ func (d *Dialogs) Ask(title string, content fyne.CanvasObject, focus fyne.Focusa
 	if focus == nil {
 		focus = last
 	}
+	p.text, _ = content.(*Scroll)
 	eachPicker(content, func(c *Picker) { c.Escape = p.Leave })
 	d.Open = append(d.Open, p)
 	p.dialog.SetOnClosed(func() {
@@ -78,6 +80,9 @@ func (d *Dialogs) Ask(title string, content fyne.CanvasObject, focus fyne.Focusa
 
 // Leave takes the first reply.
 func (p *Dialog) Leave() { p.Buttons[0].Press() }
+
+// turn moves through the text by a key; it says whether the key is for that.
+func (p *Dialog) turn(key fyne.KeyName) bool { return p.text != nil && p.text.Turn(key) }
 
 // Escape takes the way out of the dialog on top, when no field has the focus.
 func (d *Dialogs) Escape(e *fyne.KeyEvent) {

@@ -5,7 +5,8 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// ReplyButton is a button that Enter presses and Esc leaves by the way out.
+// ReplyButton is a button that Enter presses and Esc leaves by the way out. The keys that
+// move through a text move through the one it stands under.
 type ReplyButton struct {
 	widget.Button
 	of leavable
@@ -41,6 +42,8 @@ func (b *ReplyButton) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		b.Press()
 	default:
-		b.Button.TypedKey(e)
+		if text, ok := b.of.(interface{ turn(fyne.KeyName) bool }); !ok || !text.turn(e.Name) {
+			b.Button.TypedKey(e)
+		}
 	}
 }

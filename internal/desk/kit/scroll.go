@@ -72,6 +72,21 @@ func (s *Scroll) Reveal(o fyne.CanvasObject) {
 	}
 }
 
+// Turn moves what is shown by a key: a line, a page, to the beginning or the end. It says
+// whether the key is for that.
+func (s *Scroll) Turn(key fyne.KeyName) bool {
+	const line = 40
+	page, at := s.Size().Height-line, s.Offset.Y
+	to, is := map[fyne.KeyName]float32{
+		fyne.KeyUp: at - line, fyne.KeyDown: at + line, fyne.KeyPageUp: at - page, fyne.KeyPageDown: at + page,
+		fyne.KeyHome: 0, fyne.KeyEnd: s.Content.MinSize().Height,
+	}[key]
+	if is {
+		s.ScrollToOffset(fyne.NewPos(s.Offset.X, to))
+	}
+	return is
+}
+
 // Wheel is clear room over or under others that hands the wheel's turns on, to a scroll that
 // is not around it.
 type Wheel struct {

@@ -51,6 +51,14 @@ func New(bank Bank, work *jobs.Background, changed func()) *Market {
 	return &Market{Span: history.Span{Years: 5}, bank: bank, work: work, changed: changed}
 }
 
+// Folder is where the bank's files are kept, "" for nowhere.
+func (m *Market) Folder() string {
+	if b, keeps := m.bank.(interface{ Where() string }); keeps {
+		return b.Where()
+	}
+	return ""
+}
+
 // Recall takes the last good rates that were fetched, if nothing is in use yet. It looks
 // for them once.
 func (m *Market) Recall() {

@@ -67,6 +67,14 @@ func (k *Keeper) Begin(dir string) bool {
 	return true
 }
 
+// Folder is where unsaved work is kept, "" while none is.
+func (k *Keeper) Folder() string {
+	if k.recovery == nil {
+		return ""
+	}
+	return k.dir
+}
+
 // Keep writes unsaved work down soon.
 func (k *Keeper) Keep() {
 	d := k.work().Draft

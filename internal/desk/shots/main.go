@@ -15,6 +15,7 @@ import (
 	"reelworth/internal/desk"
 	"reelworth/internal/desk/pages"
 	"reelworth/internal/desk/stock"
+	"reelworth/internal/words"
 )
 
 // shot is one picture: how to get there from the demo.
@@ -53,6 +54,8 @@ var shots = []shot{
 	{"beside-common", 1280, 800, beside("AUD")},
 	{"beside-alone", 1280, 800, func(h *desk.Harness) { h.Beside("") }},
 	{"beside-narrow", 1024, 700, beside("AUD")},
+	{"help-model", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuModel) }},
+	{"help-files", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuFilesHelp) }},
 	{"tour-ways", 1280, 800, func(h *desk.Harness) { h.Tour(1) }},
 	{"tour-price", 1280, 800, func(h *desk.Harness) { h.Tour(2) }},
 	{"tour-receipt", 1280, 800, func(h *desk.Harness) { h.Tour(3) }},

@@ -6,7 +6,7 @@ import (
 )
 
 type refAgainst struct {
-	SavingPerRoll                                    rat
+	SavingPerRoll, Equipment, BeforeWear             rat
 	SavingPercent                                    *rat
 	SavingCash, Saving, SavingFilm, SavingDeveloping rat
 	EvenMonth                                        int
@@ -34,9 +34,10 @@ func refHoldAgainst(s scenario.Scenario, o, base refOffer) refAgainst {
 	if a.SavingCash.positive() {
 		a.EvenMonth = refEvenMonth(o.Year.Cumulative, base.Year.Cumulative)
 	}
-	divisor := a.SavingPerRoll.plus(o.PerRoll.Equipment).minus(base.PerRoll.Equipment)
-	if divisor.positive() {
-		a.PaybackExact = refExtraEquipment(s, o, base).over(divisor).maybe()
+	a.Equipment = refExtraEquipment(s, o, base)
+	a.BeforeWear = a.SavingPerRoll.plus(o.PerRoll.Equipment).minus(base.PerRoll.Equipment)
+	if a.BeforeWear.positive() {
+		a.PaybackExact = a.Equipment.over(a.BeforeWear).maybe()
 		a.PaybackRolls = a.PaybackExact.ceiling().maybe()
 	}
 	if a.Saving.positive() && !o.Order.Landed.zero() {

@@ -44,7 +44,7 @@ func main() {
 
 // newDesk is the window as the program opens it.
 func newDesk(a fyne.App, state, note string) *desk.Desk {
-	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state, Note: note, Greet: true})
+	return desk.New(desk.Options{App: a, Locale: numbers(), Now: time.Now, State: state, Settings: a.Storage().RootURI().Path(), Note: note, Greet: true})
 }
 
 // endOn ends the program when the session or the terminal it was started from is closed.

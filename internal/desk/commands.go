@@ -121,6 +121,7 @@ func (c commands) scenario() *fyne.Menu {
 		c.change(words.MenuNext, fyne.KeyPageDown, ctrl, func(s *session.Session) { s.Step(1) }),
 		c.change(words.MenuPrevious, fyne.KeyPageUp, ctrl, func(s *session.Session) { s.Step(-1) }),
 		fyne.NewMenuItemSeparator(),
+		c.add(words.MenuBorderSets, "", 0, d.asker.AskBorderSets),
 		c.add(words.MenuBeside, fyne.KeyB, ctrlShift, d.beside.open),
 		fyne.NewMenuItemSeparator(),
 		c.add(words.MenuRename, fyne.KeyT, ctrl, func() { d.offers.RenameScenario() }),

@@ -2,10 +2,12 @@ package desk
 
 import (
 	"fmt"
+	"os"
 	"strings"
 
 	"github.com/shopspring/decimal"
 
+	"reelworth/internal/desk/session"
 	"reelworth/internal/scenario"
 )
 
@@ -28,4 +30,30 @@ func Crowd() scenario.File {
 	}
 	f.Scenarios = []scenario.Scenario{s}
 	return f
+}
+
+// BorderSets opens the question about sets of border rules, with some kept in a folder for
+// the moment.
+func (h *Harness) BorderSets() {
+	folder, err := os.MkdirTemp("", "border-rules")
+	if err != nil {
+		panic(err)
+	}
+	h.shelf = session.NewBorderShelf(folder)
+	s := h.session.Current()
+	mine, abroad := scenario.BorderSetOf(&s, "By post, from overseas", h.today(), "the customs' leaflet on parcels, page 3"), s.Clone()
+	abroad.Home, abroad.Border.TaxPercent = "AUD", scenario.Decimal{}
+	dear := s.Clone()
+	dear.Border.HandlingFee = dear.Border.HandlingFee.Add(dear.Border.HandlingFee)
+	for _, set := range []scenario.BorderSet{
+		scenario.BorderSetOf(&abroad, "The harbour abroad", scenario.Date{Year: 2024, Month: 3, Day: 2}, ""),
+		scenario.BorderSetOf(&dear, "By courier, whose handling is dear and whose name for a set is long", h.today(), ""), mine,
+	} {
+		if _, err := h.shelf.Keep(set); err != nil {
+			panic(err)
+		}
+	}
+	h.asker.AskBorderSets()
+	h.Settle()
+	os.RemoveAll(folder)
 }

@@ -51,6 +51,7 @@ type Desk struct {
 	tour     *tour
 	preview  *preview
 	keeper   *session.Keeper
+	shelf    session.BorderShelf
 	asker    *dialogs.Asker
 	files    *files
 	menu     *menu

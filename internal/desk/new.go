@@ -32,6 +32,9 @@ type Options struct {
 	Bank market.Bank
 	// State is the folder for unsaved work; "" keeps none.
 	State string
+	// Settings is the folder with the settings, where sets of border rules are kept; "" keeps
+	// none.
+	Settings string
 	// Note is what a person must know of that folder, "" for nothing.
 	Note string
 	// Greet offers the tour at the first start.
@@ -70,6 +73,7 @@ func New(o Options) *Desk {
 	d.hand = newHand(d, o.Post)
 	d.tour = newTour(d)
 	d.keeper = session.NewKeeper(asHost{d}, d.Session, func() bool { return d.files.saving }, o.Now, d.work)
+	d.shelf = session.NewBorderShelf(o.Settings)
 	d.asker = dialogs.New(d.dialogs, d.work, asHost{d})
 	d.files = &files{win: asHost{d}, on: d.dialogs, asker: d.asker, work: d.work, keeper: d.keeper, settings: d.settings, home: o.Home, backups: library.NewBackups(o.State)}
 	d.notices = pages.NewNotices(d.tell)

@@ -94,6 +94,15 @@ func (s stamp) same(other stamp) bool {
 	return s.there == other.there && s.size == other.size && s.hash == other.hash
 }
 
+// Load reads a file of at most MaxBytes that is no scenario file. Errors are *Problem.
+func Load(path string) ([]byte, error) {
+	data, _, err := load(path)
+	if err != nil {
+		return nil, problem(Opening, path, err)
+	}
+	return data, nil
+}
+
 // load reads a file of at most MaxBytes, with its size looked at first, so that
 // neither a huge file nor a device is read.
 func load(path string) ([]byte, stamp, error) {

@@ -24,6 +24,7 @@ type Host interface {
 	ShowIn(currency string)           // from now on
 	Letter() bool                     // pages print on Letter, not on A4
 	PrintOn(letter bool)              // from now on
+	BorderShelf() session.BorderShelf // sets of border rules of one's own
 	Folder() string                   // where file questions begin
 	Announce(text string)             // what was done
 }

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"reelworth/internal/desk/kit"
 	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
@@ -31,6 +32,7 @@ func (b forms) borderForm() *Form {
 			{heading: words.GroupCollecting, fields: []*Field{
 				b.number(dec("handling_fee", func(r *scenario.Border) *scenario.Decimal { return &r.HandlingFee })),
 			}},
+			{actions: kit.Objects(kit.NewLink(words.LinkBorderSets, b.e.AskBorderSets))},
 		},
 	}
 }

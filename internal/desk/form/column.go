@@ -25,8 +25,9 @@ type Window interface {
 	Redraw()   // the figures stress another part now
 	InSight()  // the form is to be seen, where it shares its place with the answer
 	AskSeen(offer int)
-	AskDayRates()  // for a day's published rates
-	AskStatement() // for a purchase on a card statement
+	AskDayRates()   // for a day's published rates
+	AskStatement()  // for a purchase on a card statement
+	AskBorderSets() // for border rules that are kept
 	ReelActions
 }
 

@@ -214,3 +214,6 @@ func (c *Column) AskDayRates() { c.win.AskDayRates() }
 
 // AskStatement asks for a purchase on a card statement.
 func (c *Column) AskStatement() { c.win.AskStatement() }
+
+// AskBorderSets asks for border rules that are kept.
+func (c *Column) AskBorderSets() { c.win.AskBorderSets() }

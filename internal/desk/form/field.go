@@ -51,6 +51,7 @@ type editor interface {
 	AskSeen(offer int)                // for a price that was seen
 	AskDayRates()                     // for a day's published rates
 	AskStatement()                    // for a purchase on a card statement
+	AskBorderSets()                   // for border rules that are kept
 }
 
 // numberField is a field for typing, its value set to the right.

@@ -99,6 +99,7 @@ var shots = []shot{
 	{"largest", 1024, 700, func(h *desk.Harness) { h.LargestText() }},
 	{"largest-answer", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Page(0) }},
 	{"export", 1280, 800, func(h *desk.Harness) { h.Export() }},
+	{"border-sets", 1280, 800, func(h *desk.Harness) { h.Topic("border", 2); h.BorderSets() }},
 	{"preview", 1280, 800, func(h *desk.Harness) { h.Preview(0) }},
 	{"preview-back", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD"); h.Preview(1) }},
 	{"preview-small", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Preview(0) }},

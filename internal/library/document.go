@@ -28,10 +28,9 @@ type Document struct {
 	// links: they keep the old content.
 	Parted bool
 
-	text   []byte // as it was read or last saved
-	unread bool   // no scenario of it could be read
-	forced bool   // it may be replaced though it is protected
-	kept   string // the file of which the state before this session is kept apart
+	said   scenario.Text // as it was read or last saved
+	forced bool          // it may be replaced though it is protected
+	kept   string        // the file of which the state before this session is kept apart
 	stamp  stamp
 	disk   disk
 }
@@ -61,16 +60,20 @@ func Open(path string) (*Document, error) {
 	if err != nil {
 		return nil, problem(Opening, full, err)
 	}
-	r := scenario.Inspect(data)
-	return &Document{
-		Path: full, File: r.File, Faults: r.Faults, Notices: r.Notices,
-		text: data, unread: len(r.File.Scenarios) == 0, stamp: st, disk: realDisk{},
-	}, nil
+	d := &Document{Path: full, stamp: st, disk: realDisk{}}
+	d.take(scenario.TextOf(data))
+	d.File = d.said.File
+	return d, nil
+}
+
+// take makes a text what the document says on disk.
+func (d *Document) take(t scenario.Text) {
+	d.said, d.Faults, d.Notices = t, t.Faults, t.Notices
 }
 
 // Unreadable says that not one scenario of the file could be read: it is no TOML, or of
 // a newer program. Saving over it would lose everything in it; the .bak keeps it.
-func (d *Document) Unreadable() bool { return d.unread && len(d.Faults) > 0 }
+func (d *Document) Unreadable() bool { return len(d.said.File.Scenarios) == 0 && len(d.Faults) > 0 }
 
 // Changed says whether the file on disk is no longer what was read or last saved. It
 // reads the file only where its size or time differ. A new document never changes.

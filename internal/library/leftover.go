@@ -178,9 +178,7 @@ func (l Leftover) Document() *Document {
 	if err != nil {
 		return d
 	}
-	r := scenario.Inspect(data)
-	d.Faults, d.Notices = r.Faults, r.Notices
-	d.text, d.unread = data, len(r.File.Scenarios) == 0
+	d.take(scenario.TextOf(data))
 	if now.same(l.opened) || l.OnDisk == HoldsWork {
 		d.stamp = now
 	}

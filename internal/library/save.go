@@ -60,7 +60,8 @@ func (d *Document) SaveAs(path string, f scenario.File, o Options) error {
 
 // save writes f to path unless allowed objects to what is there now.
 func (d *Document) save(path string, f scenario.File, o Options, allowed func(now stamp) error) error {
-	data, inPlace := scenario.Update(d.text, f)
+	next, inPlace := d.said.Saying(f)
+	data := next.Bytes
 	if len(data) > MaxBytes {
 		return &Problem{Cause: WouldBeTooLarge, Doing: Saving, Path: path}
 	}
@@ -95,7 +96,7 @@ func (d *Document) save(path string, f scenario.File, o Options, allowed func(no
 		}
 		return problem(Saving, path, err)
 	}
-	d.settle(path, f, data, info)
+	d.settle(path, f, next, info)
 	d.Rewritten, d.Parted = !inPlace, parted
 	d.forced = o.Force
 	return nil
@@ -121,11 +122,9 @@ func (d *Document) mayReplace(path, target string, o Options, allowed func(now s
 }
 
 // settle makes what was written the document's content.
-func (d *Document) settle(path string, f scenario.File, data []byte, info fs.FileInfo) {
-	d.Path, d.File, d.stamp = path, f, stampOf(data, info)
-	r := scenario.Inspect(data)
-	d.Faults, d.Notices = r.Faults, r.Notices
-	d.text, d.unread = data, len(r.File.Scenarios) == 0
+func (d *Document) settle(path string, f scenario.File, t scenario.Text, info fs.FileInfo) {
+	d.Path, d.File, d.stamp = path, f, stampOf(t.Bytes, info)
+	d.take(t)
 }
 
 func (d *Document) on() disk {

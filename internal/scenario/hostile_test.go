@@ -149,7 +149,7 @@ func updates(t *testing.T, data []byte, r Reading) {
 		return
 	}
 	mended := slices.ContainsFunc(r.Faults, func(f Fault) bool { return f.Path == "schema" })
-	if out, inPlace := Update(data, f); inPlace && !mended && !bytes.Equal(out, data) {
+	if out, inPlace := updated(data, f); inPlace && !mended && !bytes.Equal(out, data) {
 		t.Errorf("saved without a change:\n%q\n%q", data, out)
 	}
 	g := f
@@ -158,7 +158,7 @@ func updates(t *testing.T, data []byte, r Reading) {
 	s.Offers = append(s.Offers, NewOffer(&s, KindReel))
 	s.SettleAll()
 	g.Scenarios = append([]Scenario{s}, f.Scenarios[1:]...)
-	out, _ := Update(data, g)
+	out, _ := updated(data, g)
 	again, _ := Read(out)
 	if d := same(reflect.ValueOf(g), reflect.ValueOf(again), "file"); d != "" && len(s.Offers) <= MaxOffers {
 		t.Errorf("%s differ:\n%q\n%q", d, data, out)

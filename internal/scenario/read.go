@@ -53,8 +53,8 @@ func Inspect(data []byte) Reading {
 	}
 	r := reader{reporter: top}
 	file.Extra = r.extra(tableOf(reflect.TypeFor[File]()), doc, root, nil)
-	file.Reels = readReels(doc["reel"], root, top)
-	file.Scenarios = readScenarios(doc["scenario"], root, top)
+	file.Reels = readReels(doc[reelKey], root, top)
+	file.Scenarios = readScenarios(doc[scenarioKey], root, top)
 	return Reading{file, faults.inOrder(), notices(file, root)}
 }
 
@@ -80,8 +80,11 @@ func readSchema(doc map[string]any, r *reporter) (found int, goOn bool) {
 	return Schema, true
 }
 
+// scenarioKey is the key of the scenarios in the file.
+const scenarioKey = "scenario"
+
 func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
-	at := key("scenario")
+	at := key(scenarioKey)
 	if v == nil {
 		top.fault([]step{at}, MissingTable, Args{Example: "[[scenario]]", Keys: tableOf(reflect.TypeFor[Scenario]()).needed()})
 		return nil
@@ -95,7 +98,7 @@ func readScenarios(v any, root *tomltext.Node, top *reporter) []Scenario {
 		top.fault([]step{{at.key, MaxScenarios}}, ScenarioMost, Args{Have: len(list), Most: MaxScenarios})
 		list = list[:MaxScenarios]
 	}
-	nodes := root.Child("scenario")
+	nodes := root.Child(scenarioKey)
 	out := make([]Scenario, len(list))
 	reporters := make([]reporter, len(list))
 	typ := tableOf(reflect.TypeFor[Scenario]())

@@ -1,6 +1,9 @@
 package scenario
 
-import "bytes"
+import (
+	"bytes"
+	"reflect"
+)
 
 // Same says whether two scenarios are written alike: a file would hold the same of them,
 // to the last digit. A zero that was typed is the zero that was not.
@@ -10,12 +13,26 @@ func Same(a, b Scenario) bool {
 
 // SameFile is Same for all of a file. What the two share is not looked at.
 func SameFile(a, b File) bool {
-	if len(a.Scenarios) != len(b.Scenarios) || !shared(a.Reels, b.Reels) && !writtenAlike(File{Reels: a.Reels}, File{Reels: b.Reels}) {
+	if len(a.Scenarios) != len(b.Scenarios) || !sameReels(a.Reels, b.Reels) {
 		return false
 	}
 	for i := range a.Scenarios {
 		if s, t := &a.Scenarios[i], &b.Scenarios[i]; !(s == t || s.Name == t.Name && shared(s.Offers, t.Offers)) &&
 			!writtenAlike(File{Scenarios: a.Scenarios[i : i+1]}, File{Scenarios: b.Scenarios[i : i+1]}) {
+			return false
+		}
+	}
+	return true
+}
+
+// sameReels says whether reels in hand are written alike. Of two that share their logs
+// nothing is written: there may be hundreds.
+func sameReels(a, b []InHand) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if !reflect.DeepEqual(&a[i], &b[i]) && !writtenAlike(File{Reels: a[i : i+1]}, File{Reels: b[i : i+1]}) {
 			return false
 		}
 	}

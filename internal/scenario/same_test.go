@@ -1,6 +1,7 @@
 package scenario
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/shopspring/decimal"
@@ -59,5 +60,26 @@ func TestRangesGoWithWhatTheyAreOf(t *testing.T) {
 	}
 	if len(before.Ranges) != 4 || before.Ranges[2].Offer != before.Offers[1].Name {
 		t.Error("the state before was changed")
+	}
+}
+
+// Reels in hand that share nothing, that share all, and one that was changed.
+func TestSameComparesReelsInHand(t *testing.T) {
+	a, _ := Read(withScenario(inHand))
+	b, _ := Read(withScenario(inHand))
+	if !SameFile(a, b) || !SameFile(a, a) {
+		t.Error("the same is not the same")
+	}
+	b.Reels = slices.Clone(a.Reels)
+	if !SameFile(a, b) {
+		t.Error("reels that share their logs are not the same")
+	}
+	b.Reels[0].Loads = slices.Clone(a.Reels[0].Loads)
+	b.Reels[0].Loads[1].Cassettes++
+	if SameFile(a, b) {
+		t.Error("a changed row is not seen")
+	}
+	if b.Reels = nil; SameFile(a, b) {
+		t.Error("a reel that is gone is not seen")
 	}
 }

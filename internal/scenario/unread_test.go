@@ -60,7 +60,7 @@ func TestWhatCouldNotBeReadIsWrittenAgain(t *testing.T) {
 		if !slices.Equal(was, is) {
 			t.Fatalf("faults were\n%s\nand are\n%s\nof\n%s", strings.Join(was, "\n"), strings.Join(is, "\n"), Write(r.File))
 		}
-		if out, inPlace := Update([]byte(text), r.File); string(out) != text || !inPlace {
+		if out, inPlace := updated([]byte(text), r.File); string(out) != text || !inPlace {
 			t.Fatal("saving a file as it was opened changed it")
 		}
 		checked := faultsAt(Check(r.File.Scenarios[0]))
@@ -92,7 +92,7 @@ func TestAnUnreadValueStandsUntilItsFieldHasAnother(t *testing.T) {
 	if got := Check(s); len(got) != 0 {
 		t.Error("all was given, but:", got)
 	}
-	out, inPlace := Update([]byte(text), File{Schema: Schema, Scenarios: []Scenario{s}})
+	out, inPlace := updated([]byte(text), File{Schema: Schema, Scenarios: []Scenario{s}})
 	want := strings.Replace(strings.Replace(text, "118.00 # bare", `"120.00" # bare`, 1), "      shipping = 34.50\n", "", 1)
 	if !inPlace || !strings.Contains(string(out), `price = "120.00" # bare`) || strings.Contains(string(out), "34.50") {
 		t.Errorf("saved as\n%s\nwant\n%s", out, want)
@@ -164,7 +164,7 @@ func TestASchemaThatIsMissingOrWrongIsMended(t *testing.T) {
 		if len(r.Faults) != 1 || r.Faults[0].Path != "schema" {
 			t.Fatal(r.Faults)
 		}
-		out, inPlace := Update([]byte(text), r.File)
+		out, inPlace := updated([]byte(text), r.File)
 		again := Inspect(out)
 		if !inPlace || len(again.Faults) > 0 || !strings.Contains(string(out), "# my own words\n") {
 			t.Errorf("%q: %v %v\n%s", first, inPlace, again.Faults, out)

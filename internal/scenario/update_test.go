@@ -11,6 +11,12 @@ import (
 	"pgregory.net/rapid"
 )
 
+// updated is a text saved as saying f.
+func updated(text []byte, f File) (out []byte, inPlace bool) {
+	t, inPlace := TextOf(text).Saying(f)
+	return t.Bytes, inPlace
+}
+
 // number gives every table of a list a number of its own, in an unknown key, by which
 // it is known again however it is changed.
 func number(f *File) {
@@ -164,11 +170,11 @@ func TestSavingKeepsEverythingThatDidNotChange(t *testing.T) {
 		if d := same(reflect.ValueOf(f), reflect.ValueOf(read.File), "file"); d != "" || len(read.Faults) > 0 {
 			t.Fatalf("the styled text is wrong: %s %v\n%s", d, read.Faults, text)
 		}
-		if out, inPlace := Update([]byte(text), f); string(out) != text || !inPlace {
+		if out, inPlace := updated([]byte(text), f); string(out) != text || !inPlace {
 			t.Fatalf("saved without a change:\n%s\n%s", text, out)
 		}
 		g, removed := edited(t, f)
-		out, inPlace := Update([]byte(text), g)
+		out, inPlace := updated([]byte(text), g)
 		if !inPlace {
 			t.Fatalf("not in place:\n%s\n\nto be\n\n%s", text, Write(g))
 		}
@@ -176,7 +182,7 @@ func TestSavingKeepsEverythingThatDidNotChange(t *testing.T) {
 		if d := same(reflect.ValueOf(g), reflect.ValueOf(again), "file"); d != "" {
 			t.Fatalf("%s is not what was saved:\n%s\n%s", d, text, out)
 		}
-		if second, inPlace := Update(out, g); !inPlace || !bytes.Equal(out, second) {
+		if second, inPlace := updated(out, g); !inPlace || !bytes.Equal(out, second) {
 			t.Fatalf("saved again:\n%s\n%s", out, second)
 		}
 		was, now := said(f), said(g)
@@ -317,22 +323,22 @@ exposures = 36
 	s.Offers[1].Boxed.RollsPerPack, s.Offers[1].Shipping = 3, d("3")
 	s.Offers = []Offer{s.Offers[1], s.Offers[0], NewOffer(&s, KindBoxed)}
 	f.Scenarios[0] = s
-	if out, inPlace := Update([]byte(before), f); string(out) != after || !inPlace {
+	if out, inPlace := updated([]byte(before), f); string(out) != after || !inPlace {
 		t.Errorf("%s", out)
 	}
 	crlf := func(s string) string { return strings.ReplaceAll(s, "\n", "\r\n") }
-	if out, inPlace := Update([]byte(crlf(before)), f); string(out) != crlf(after) || !inPlace {
+	if out, inPlace := updated([]byte(crlf(before)), f); string(out) != crlf(after) || !inPlace {
 		t.Errorf("with CRLF: %q", out)
 	}
 }
 
 func TestWhatCannotBeChangedInPlaceIsWrittenAnew(t *testing.T) {
 	for _, text := range []string{"schema = [", "schema = 2\n[[scenario]]\n", "\x00"} {
-		if out, inPlace := Update([]byte(text), Demo()); inPlace || !bytes.Equal(out, Write(Demo())) {
+		if out, inPlace := updated([]byte(text), Demo()); inPlace || !bytes.Equal(out, Write(Demo())) {
 			t.Errorf("%q: %t\n%s", text, inPlace, out)
 		}
 	}
-	if out, inPlace := Update(nil, Demo()); !inPlace || !bytes.Equal(out, Write(Demo())) {
+	if out, inPlace := updated(nil, Demo()); !inPlace || !bytes.Equal(out, Write(Demo())) {
 		t.Errorf("a new file: %t\n%s", inPlace, out)
 	}
 }

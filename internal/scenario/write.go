@@ -16,45 +16,6 @@ import (
 // keep the places they were typed with.
 func Write(f File) []byte { return tomltext.Write(treeOf(&f, false)) }
 
-// Update is a file's text, changed where f says something else than the text does:
-// comments, blanks, order, unknown keys and what could not be read stay where they are.
-// Where that cannot be done it is the canonical form, and inPlace is false.
-func Update(text []byte, f File) (out []byte, inPlace bool) {
-	if len(text) == 0 {
-		return Write(f), true
-	}
-	r := Inspect(text)
-	if r.File.Schema != Schema || len(r.Faults) > 0 && r.Faults[0].Path == "file" {
-		return Write(f), false
-	}
-	now := treeOf(&f, true)
-	edited, err := tomltext.Edit(string(text), r.tree(), now)
-	if err != nil {
-		return tomltext.Write(now), false
-	}
-	if edited == string(text) {
-		return text, true
-	}
-	if again := Inspect([]byte(edited)); !tomltext.Same(treeOf(&again.File, true), now) {
-		return tomltext.Write(now), false
-	}
-	return []byte(edited), true
-}
-
-// tree is what a text says, as tables of text; its schema as it stands there.
-func (r *Reading) tree() *tomltext.Table {
-	t := treeOf(&r.File, true)
-	for _, f := range r.Faults {
-		switch f.Code {
-		case NoSchema:
-			t.Pairs[0].Value = nil
-		case WrongSchema:
-			t.Pairs[0].Value = tomltext.Plain("0") // whatever it is
-		}
-	}
-	return t
-}
-
 // treeOf is a file as tables of text: all that it says, or only what is worth writing.
 func treeOf(f *File, all bool) *tomltext.Table {
 	g := *f

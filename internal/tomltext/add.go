@@ -6,7 +6,7 @@ import "strings"
 // that the table has.
 func (e *editor) add(n *Node, now []Pair, i int, path []string) {
 	p := now[i]
-	st := e.made[n]
+	st := n.maker()
 	switch own := n == e.root || st != nil && st.heading; {
 	case hasHeader(p.Value) && (own || e.isImplied(n)):
 		e.addHeaded(n, now, i, path)
@@ -27,7 +27,7 @@ func (e *editor) add(n *Node, now []Pair, i int, path []string) {
 // isImplied says whether a table is there only because others within it are.
 func (e *editor) isImplied(n *Node) bool {
 	_, dotted := e.dots[n]
-	return !dotted && e.made[n] == nil && n.span.end == 0 && n != e.root && len(e.under(n)) > 0
+	return !dotted && n.made == nil && n.span.end == 0 && n != e.root && len(e.under(n)) > 0
 }
 
 // at is where the header of a block stands.
@@ -46,7 +46,7 @@ func (e *editor) addLine(n *Node, now []Pair, i int) {
 		at, indent = in.header.whole.end, e.indent(in.header.start)
 	}
 	for i := range now[:i] {
-		if st := e.made[n.Child(now[i].Key)]; st != nil && !st.heading && st.block == in && st.whole.end >= at {
+		if st := n.Child(now[i].Key).maker(); st != nil && !st.heading && st.block == in && st.whole.end >= at {
 			at, indent = st.whole.end, e.indent(st.start)
 		}
 	}
@@ -121,7 +121,7 @@ func (e *editor) anchor(n *Node, now []Pair, i int) *block {
 
 // own is the block of a table that has one: its header's, or the first.
 func (e *editor) own(n *Node) *block {
-	if st := e.made[n]; st != nil {
+	if st := n.maker(); st != nil {
 		return st.block
 	}
 	return e.first
@@ -146,12 +146,12 @@ func (e *editor) style(indent string) style {
 // further than the table it is in.
 func (e *editor) styleOf(n *Node, path []string) style {
 	if n.Array && len(n.Items) > 0 {
-		if st := e.made[n.Items[len(n.Items)-1]]; st != nil {
+		if st := n.Items[len(n.Items)-1].made; st != nil {
 			return e.style(e.indent(st.start))
 		}
 	}
 	s := e.style("")
-	if st := e.made[n]; st != nil {
+	if st := n.maker(); st != nil {
 		s.indent = e.indent(st.start)
 	}
 	if len(path) > 1 {

@@ -128,7 +128,7 @@ func (e *editor) under(n *Node) []*block {
 		if n.span.end > 0 {
 			return // a value
 		}
-		if st := e.made[n]; st != nil && st.heading {
+		if st := n.maker(); st != nil && st.heading {
 			list = append(list, st.block)
 		}
 		for _, k := range n.Keys {

@@ -67,7 +67,7 @@ func (e *editor) planRemoval(st *statement) {
 func (e *editor) planAddition(n *Node, now []Pair, i int) {
 	var after *statement
 	for k := range i {
-		if st := e.made[n.Child(now[k].Key)]; st != nil && st.braced && st.in == n {
+		if st := n.Child(now[k].Key).maker(); st != nil && st.braced && st.in == n {
 			after = st
 		}
 	}

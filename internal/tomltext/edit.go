@@ -129,6 +129,9 @@ func (e *editor) tables(list *Node, was, now Tables, path []string) {
 	for j, i := range from {
 		if i >= 0 {
 			kept[i] = true
+			if was[i] == now[j] {
+				continue
+			}
 			e.table(list.Items[i], was[i].Pairs, now[j].Pairs, path)
 		}
 	}
@@ -188,7 +191,7 @@ func (e *editor) addTables(list *Node, now Tables, from []int, path []string) {
 
 // remove takes a key out, in whatever form it stands.
 func (e *editor) remove(n *Node) {
-	st := e.made[n]
+	st := n.maker()
 	switch {
 	case st == nil || st.heading:
 		e.removeBlocks(n)
@@ -201,7 +204,7 @@ func (e *editor) remove(n *Node) {
 
 // removeBlocks takes out a table and all that is in it: under headers, or in dotted keys.
 func (e *editor) removeBlocks(n *Node) {
-	if st := e.made[n]; st != nil && st.heading {
+	if st := n.maker(); st != nil && st.heading {
 		st.block.gone = true
 	}
 	for _, b := range e.added[n] {

@@ -1,9 +1,11 @@
 package tomltext
 
+import "slices"
+
 // statement is a header, or a key with its value.
 type statement struct {
 	span          // from its first letter to its last, without blanks and comment
-	ends    []int // of a key: where each of its dotted parts ends
+	ends    []int // of a dotted key: where each of its parts ends
 	node    *Node // what a header opens, or the value
 	in      *Node // of a key: the table whose header or braces it stands in
 	braced  bool  // it stands in braces
@@ -17,9 +19,9 @@ type statement struct {
 // record takes down nothing.
 type record struct {
 	lines  []*statement           // in the order of the file, but for those in braces
-	made   map[*Node]*statement   // what makes a node: a header, or a key with its value
 	dots   map[*Node]dotted       // tables that are only the first part of dotted keys
 	braces map[*Node][]*statement // what stands in an inline table
+	slab   []statement            // for those to come
 }
 
 // dotted is a table that is part of a dotted key: the first such, and which part.
@@ -29,14 +31,15 @@ type dotted struct {
 }
 
 func newRecord() *record {
-	return &record{made: map[*Node]*statement{}, dots: map[*Node]dotted{}, braces: map[*Node][]*statement{}}
+	return &record{dots: map[*Node]dotted{}, braces: map[*Node][]*statement{}}
 }
 
 func (r *record) header(n *Node, at span) {
 	if r != nil {
-		st := &statement{span: at, node: n, heading: true}
+		st := r.statement()
+		*st = statement{span: at, node: n, heading: true}
 		r.lines = append(r.lines, st)
-		r.made[n] = st
+		n.made = st
 	}
 }
 
@@ -44,7 +47,31 @@ func (r *record) key(start int, ends []int, in *Node, braced bool) *statement {
 	if r == nil {
 		return nil
 	}
-	return &statement{span: span{start: start}, ends: append([]int(nil), ends...), in: in, braced: braced}
+	st := r.statement()
+	*st = statement{span: span{start: start}, in: in, braced: braced}
+	if len(ends) > 1 {
+		st.ends = slices.Clone(ends)
+	}
+	return st
+}
+
+// statement is a new one.
+func (r *record) statement() *statement {
+	if len(r.slab) == 0 {
+		r.slab = make([]statement, 128)
+	}
+	st := &r.slab[0]
+	r.slab = r.slab[1:]
+	return st
+}
+
+// maker is what makes a node: a header, or a key with its value; nil where nothing was
+// taken down, or the node is only part of another's key.
+func (n *Node) maker() *statement {
+	if n == nil {
+		return nil
+	}
+	return n.made
 }
 
 // dotted says that a key goes through a table.
@@ -52,7 +79,7 @@ func (r *record) dotted(n *Node, st *statement, part int) {
 	if r == nil {
 		return
 	}
-	if _, known := r.dots[n]; !known && r.made[n] == nil {
+	if _, known := r.dots[n]; !known && n.made == nil {
 		r.dots[n] = dotted{st, part}
 	}
 }
@@ -62,7 +89,7 @@ func (r *record) value(st *statement, n *Node, end int) {
 		return
 	}
 	st.node, st.end = n, end
-	r.made[n] = st
+	n.made = st
 	if st.braced {
 		r.braces[st.in] = append(r.braces[st.in], st)
 	} else {

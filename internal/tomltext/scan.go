@@ -17,6 +17,7 @@ type Node struct {
 	Array bool
 
 	index map[string]*Node // of a table with many keys
+	made  *statement       // what makes it, where that is taken down
 	depth int              // how many tables and arrays it is in
 	path  int              // bytes of its whole path
 	span  span             // of a value; empty for what headers and dotted keys make
@@ -182,6 +183,9 @@ func (s *scanner) node(in *Node, key string, levels int) *Node {
 // add puts a new node under a key.
 func (s *scanner) add(in *Node, key string, levels int) *Node {
 	n := s.node(in, key, levels)
+	if in.Keys == nil {
+		in.Keys = make([]Entry, 0, 4)
+	}
 	in.Keys = append(in.Keys, Entry{key, n})
 	if in.index != nil {
 		in.index[key] = n

@@ -32,17 +32,18 @@ func (m *maker) front() {
 func (m *maker) charts() {
 	ways := min(m.computed(), waysInFront)
 	table := pitch(headFace) + 5 + pitch(smallFace) + float64(ways)*pitch(bodyFace)
-	const gap, tallest = 5.0, 82.0
-	height := min(tallest, (m.room()-table-2*gap)/2)
-	if height < 30 || m.computed() == 0 {
+	const gap, tallestBars, tallestSpend = 5.0, 82.0, 96.0
+	both := m.room() - table - 2*gap
+	if both < 60 || m.computed() == 0 {
 		return
 	}
+	bars := min(both/2, tallestBars, 21+11*float64(len(m.c.Offers))) // few bars need no more
+	spend := min(both-bars, tallestSpend)
 	pixels := func(mm float64) float64 { return mm / m.width() * chartPixels }
-	bars := min(height, 24+14*float64(len(m.c.Offers))) // few bars need no more
 	best := m.c.Verdict.Reel
 	for _, d := range []*figure.Drawing{
 		figure.CostPerRoll(m.c, best, chartPixels, pixels(bars), m.style()),
-		figure.Spend(m.c, best, chartPixels, pixels(height), m.style()),
+		figure.Spend(m.c, best, chartPixels, pixels(spend), m.style()),
 	} {
 		m.y += gap
 		m.y += d.Print(m.page(), margin, m.y, m.width())

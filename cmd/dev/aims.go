@@ -22,6 +22,7 @@ var aims = map[string]aim{
 	"BenchmarkTableOf2500":                 {2 * time.Second, "a long list of scenarios printed as tables"},
 	"BenchmarkHistory25Years":              {150 * time.Millisecond, "6 offers at the rates of 25 years of days"},
 	"BenchmarkReadReels":                   {time.Second, "500 reels in hand with as long a log as a file holds"},
+	"BenchmarkSaveReels":                   {2 * time.Second, "the same saved with a row more"},
 	"BenchmarkStandReels":                  {200 * time.Millisecond, "500 reels with 500 loads each"},
 	"BenchmarkProbe":                       {5 * time.Millisecond, "the longest the interface waits"},
 }
@@ -53,6 +54,9 @@ var pairs = []pair{
 	{"eight times the letters", "BenchmarkFit/8000_letters", "BenchmarkFit/1000_letters", 12},
 	{"our first picture for an empty window", "BenchmarkStart/full", "BenchmarkStart/empty", 1.5},
 	{"our rest for an empty window's", "BenchmarkIdle/field", "BenchmarkIdle/empty", 1.2},
+	{"a log's saving for its opening", "BenchmarkSaveReels", "BenchmarkReadReels", 4},
+	{"twenty times the reels in hand put up", "BenchmarkShowReels/500reels", "BenchmarkShowReels/25reels", 0},
+	{"twenty times the reels in hand, turned by the wheel", "BenchmarkScrollReels/500reels", "BenchmarkScrollReels/25reels", 1.5},
 	{"saving for opening", "BenchmarkWrite1000", "BenchmarkRead1000", 0},
 }
 

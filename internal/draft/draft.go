@@ -29,7 +29,7 @@ type Draft struct {
 // Mark names one state of a draft; no two states share one.
 type Mark uint64
 
-// step replaces some of the scenarios or of the reels in hand.
+// step replaces some of the scenarios or of the reels in hand, or of both.
 type step struct {
 	name, field string
 	mark        Mark // the state it leads to
@@ -57,13 +57,25 @@ func (d *Draft) Reel(index int) scenario.InHand { return d.file.Reels[index] }
 // Change puts s in the place of the scenario at index. name says what was changed,
 // for the menu: "price of the reel". Changes of one field, one after another, are one
 // step until Seal; field names it, "" for a step of its own. What changes nothing is no
-// step.
+// step. The reels in hand follow an offer's new name.
 func (d *Draft) Change(name, field string, index int, s scenario.Scenario) {
 	was := d.file.Scenarios[index]
-	d.put(step{
+	next := step{
 		name: name, field: field, at: At{index, -1},
 		scenarios: splice[scenario.Scenario]{index, []scenario.Scenario{was}, []scenario.Scenario{s}},
-	})
+	}
+	reels := d.file.Reels
+	if last := d.growing(field, next.at); last != nil {
+		was = last.scenarios.before[0] // what the step began with
+		if len(last.reels.before) > 0 {
+			reels = last.reels.before
+			next.reels = splice[scenario.InHand]{0, d.file.Reels, reels}
+		}
+	}
+	if followed := scenario.FollowOffers(d.file, index, &was, &s, reels); followed != nil {
+		next.reels = splice[scenario.InHand]{0, d.file.Reels, followed}
+	}
+	d.put(next)
 }
 
 // ChangeReel is as Change, for the reel in hand at index.
@@ -79,7 +91,12 @@ func (d *Draft) ChangeReel(name, field string, index int, r scenario.InHand) {
 func (d *Draft) put(s step) {
 	if last := d.growing(s.field, s.at); last != nil {
 		s.do(&d.file)
-		last.scenarios.after, last.reels.after = s.scenarios.after, s.reels.after
+		last.scenarios.after = s.scenarios.after
+		if len(last.reels.before) == 0 {
+			last.reels = s.reels
+		} else {
+			last.reels.after = s.reels.after
+		}
 		if last.changesNothing() { // typed back to where it began
 			d.steps = d.steps[:d.at-1]
 			d.at--

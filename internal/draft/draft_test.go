@@ -181,3 +181,58 @@ func TestTypedBackIsNoChange(t *testing.T) {
 		t.Error("nothing is on disk, but not modified")
 	}
 }
+
+// Reels in hand go by the name that their offer has, in the step that gave it one: through
+// names that are another's on the way, and back.
+func TestReelsInHandFollowTheirOffersName(t *testing.T) {
+	offers := func(names ...string) (s scenario.Scenario) {
+		for _, n := range names {
+			s.Offers = append(s.Offers, scenario.Offer{Name: n})
+		}
+		return s
+	}
+	d := New(scenario.File{
+		Scenarios: []scenario.Scenario{offers("Reel", "Box"), offers("Both")},
+		Reels:     []scenario.InHand{{Offer: "Reel"}, {Offer: "Box"}, {Offer: "gone"}, {Offer: "Both"}},
+	})
+	says := func(want string) {
+		t.Helper()
+		var got []string
+		for _, r := range d.File().Reels {
+			got = append(got, r.Offer)
+		}
+		if fmt.Sprint(got) != want {
+			t.Errorf("%v, want %s", got, want)
+		}
+	}
+	for _, name := range []string{"Box", "Boxe", "Box", "Boxes"} { // the first key hits the other one's
+		d.Change("name", "offer[1].name", 0, offers(name, "Box"))
+	}
+	says("[Boxes Box gone Both]")
+	d.Seal()
+	d.Change("order", "", 0, offers("Box", "Boxes")) // no names, only places
+	says("[Boxes Box gone Both]")
+	d.Change("name", "", 1, offers("Shared"))
+	d.Change("name", "", 0, offers("Shared", "Boxes"))
+	says("[Boxes Shared gone Shared]")
+	d.Change("name", "", 1, offers("Other")) // the first scenario still has it
+	says("[Boxes Shared gone Shared]")
+	for range 4 {
+		d.Undo()
+	}
+	says("[Boxes Box gone Both]")
+	d.Undo()
+	says("[Reel Box gone Both]")
+	if d.Modified() {
+		t.Error("all is undone, and modified")
+	}
+	d.Redo()
+	says("[Boxes Box gone Both]")
+	d.Undo()
+	for _, name := range []string{"Reels", "Reel"} { // typed back: no step
+		d.Change("name", "offer[1].name", 0, offers(name, "Box"))
+	}
+	if says("[Reel Box gone Both]"); d.Modified() || d.UndoName() != "" {
+		t.Error("typed back, and a step is left")
+	}
+}

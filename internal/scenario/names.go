@@ -30,6 +30,42 @@ func RenameOffer(s *Scenario, i int, name string) {
 	}
 }
 
+// FollowOffers are the reels in hand once the scenario at a place of f became another: a
+// reel that names an offer goes by that offer's new name, unless another offer of the file
+// has the old one. It is nil where none does; the reels given stay as they are.
+func FollowOffers(f File, place int, before, next *Scenario, reels []InHand) []InHand {
+	if len(before.Offers) != len(next.Offers) {
+		return nil
+	}
+	renamed := map[string]string{}
+	for i := range next.Offers {
+		was, now := before.Offers[i].Name, next.Offers[i].Name
+		if was != now && was != "" && !hasOffer(next, was) && !hasOffer(before, now) {
+			renamed[was] = now
+		}
+	}
+	if len(renamed) == 0 {
+		return nil
+	}
+	for i := range f.Scenarios {
+		for _, o := range f.Scenarios[i].Offers {
+			if i != place {
+				delete(renamed, o.Name)
+			}
+		}
+	}
+	var followed []InHand
+	for i := range reels {
+		if now, ok := renamed[reels[i].Offer]; ok {
+			if followed == nil {
+				followed = slices.Clone(reels)
+			}
+			followed[i].Offer = now
+		}
+	}
+	return followed
+}
+
 // FreeName is name, or the first of "name (2)", "name (3)" … that no scenario of f has.
 func FreeName(f File, name string) string {
 	var taken []string

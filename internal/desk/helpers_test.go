@@ -26,17 +26,16 @@ var noon = time.Date(2026, 11, 24, 12, 0, 0, 0, time.UTC)
 // open is a window on the demo, settled.
 func open(t *testing.T) *Harness {
 	t.Helper()
-	h := openWith(t, "")
-	h.SetTheme("paper")
-	return h
+	return openWith(t, "")
 }
 
 // openWith is a window that keeps unsaved work in a state folder, "" for none. It ends with
-// the test.
+// the test. It has its theme from the start: the toolkit reads all fonts again for another.
 func openWith(t *testing.T, state string) *Harness {
 	t.Helper()
 	app := test.NewApp()
 	t.Cleanup(app.Quit)
+	app.Preferences().SetString(keepTheme, "paper")
 	h := NewHarnessIn(app, noon, state)
 	h.files.home = t.TempDir()
 	alive[h] = app

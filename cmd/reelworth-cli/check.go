@@ -19,12 +19,7 @@ func checkCommand() command {
 }
 
 func doCheck(c call, s stage) int {
-	src, err := open(c, s)
-	if err != nil {
-		s.complain("%v", err)
-		return statusInput
-	}
-	places, status := chosen(src, c, s)
+	src, places, status := openChosen(c, s)
 	if status != statusFine {
 		return status
 	}

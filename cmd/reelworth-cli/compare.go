@@ -33,22 +33,26 @@ func compareCommand() command {
 }
 
 func doCompare(c call, s stage) int {
-	src, err := open(c, s)
-	if err != nil {
-		s.complain("%v", err)
-		return statusInput
-	}
-	places, status := chosen(src, c, s)
+	src, places, status := openChosen(c, s)
 	if status != statusFine {
 		return status
 	}
-	answers := make([]answer, len(places))
 	ahead := c.format == "json" || c.format != "csv" && len(places) <= report.MostAhead
+	comparisons, status := compareAll(c, s, src, places, ahead)
+	if err := write(s.out, c, comparisons); err != nil {
+		return statusCall // run says why
+	}
+	return max(status, src.report(s, reported(c, places)))
+}
+
+// compareAll compares the scenarios at some places as the call wants them shown, side by
+// side, and complains of those that there is no way for.
+func compareAll(c call, s stage, src source, places []int, ahead bool) (comparisons []compare.Comparison, status int) {
+	answers := make([]answer, len(places))
 	_ = parallel.Each(parallel.All(), len(places), func(n int) error {
 		answers[n] = answered(c, src, places[n], ahead)
 		return nil
 	})
-	var comparisons []compare.Comparison
 	for _, a := range answers {
 		if a.complaint != "" {
 			s.complain("reelworth-cli: %s", a.complaint)
@@ -57,10 +61,7 @@ func doCompare(c call, s stage) int {
 		}
 		comparisons = append(comparisons, *a.comparison)
 	}
-	if err := write(s.out, c, comparisons); err != nil {
-		return statusCall // run says why
-	}
-	return max(status, src.report(s, reported(c, places)))
+	return comparisons, status
 }
 
 // answer is a scenario's comparison, or why there is none to show.
@@ -86,6 +87,18 @@ func answered(c call, src source, i int, ahead bool) answer {
 		comparison, _ = compare.LookAhead(context.Background(), comparison, exact.FromDecimal(c.ceiling))
 	}
 	return answer{comparison: comparison}
+}
+
+// openChosen opens the file of a call, and finds the places of the scenarios it is about.
+// The status is not fine, and why was said, where there is nothing to go on with.
+func openChosen(c call, s stage) (src source, places []int, status int) {
+	src, err := open(c, s)
+	if err != nil {
+		s.complain("%v", err)
+		return src, nil, statusInput
+	}
+	places, status = chosen(src, c, s)
+	return src, places, status
 }
 
 // chosen are the places of the scenarios a call is about. The status is not fine when

@@ -32,12 +32,7 @@ func doHistory(c call, s stage) int {
 	if err := checkSpan(c.market.span); err != nil {
 		return commands["history"].refuse(s, err)
 	}
-	src, err := open(c, s)
-	if err != nil {
-		s.complain("%v", err)
-		return statusInput
-	}
-	places, status := chosen(src, c, s)
+	src, places, status := openChosen(c, s)
 	if status != statusFine {
 		return status
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"reelworth/internal/parallel"
 	"reelworth/internal/report"
 )
 
@@ -25,12 +24,7 @@ func summaryCommand() command {
 }
 
 func doSummary(c call, s stage) int {
-	src, err := open(c, s)
-	if err != nil {
-		s.complain("%v", err)
-		return statusInput
-	}
-	places, status := chosen(src, c, s)
+	src, places, status := openChosen(c, s)
 	if status != statusFine {
 		return status
 	}
@@ -38,19 +32,10 @@ func doSummary(c call, s stage) int {
 	if c.format == "markdown" {
 		summary = report.SummaryMarkdown
 	}
-	answers := make([]answer, len(places))
-	_ = parallel.Each(parallel.All(), len(places), func(n int) error {
-		answers[n] = answered(c, src, places[n], false)
-		return nil
-	})
-	var texts []string
-	for _, a := range answers {
-		if a.complaint != "" {
-			s.complain("reelworth-cli: %s", a.complaint)
-			status = statusInput
-			continue
-		}
-		texts = append(texts, summary(a.comparison, c.today, c.locale))
+	comparisons, status := compareAll(c, s, src, places, false)
+	texts := make([]string, len(comparisons))
+	for i := range comparisons {
+		texts[i] = summary(&comparisons[i], c.today, c.locale)
 	}
 	fmt.Fprint(s.out, strings.Join(texts, "\n"))
 	return max(status, src.report(s, reported(c, places)))

@@ -62,6 +62,13 @@ func (h *Harness) Help(command string) {
 	h.Settle()
 }
 
+// ReadOn turns so many lines of the text that is read.
+func (h *Harness) ReadOn(lines int) {
+	for range lines {
+		h.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+	}
+}
+
 // Tour goes to a step of the tour, from 1.
 func (h *Harness) Tour(step int) {
 	h.tour.start()

@@ -3,6 +3,7 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -96,6 +97,26 @@ func TestTheHelpSaysWhereFilesAreKept(t *testing.T) {
 	for _, there := range []string{path, path + ".bak", filepath.Join(state, "backups")} {
 		if _, err := os.Stat(there); err != nil {
 			t.Error(err)
+		}
+	}
+}
+
+// The words are told with their drawings, which are described.
+func TestTheGlossaryIsDrawn(t *testing.T) {
+	h := open(t)
+	h.Help(words.MenuWords)
+	var said []string
+	for _, o := range test.LaidOutObjects(h.win.Canvas().Overlays().Top()) {
+		if v, ok := o.(*kit.ImageView); ok && !blank(v.Image) {
+			said = append(said, v.AccessibilityLabel())
+		}
+	}
+	if len(said) != len(words.TermPictures) {
+		t.Errorf("%d drawings: %q", len(said), said)
+	}
+	for _, p := range words.TermPictures {
+		if !slices.Contains(said, words.TermDrawn(p)) {
+			t.Errorf("nobody hears what the drawing of %s shows", p)
 		}
 	}
 }

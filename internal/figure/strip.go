@@ -161,11 +161,11 @@ func (st *strip) outline(r Rect) {
 }
 
 // holes suggests the perforation along both edges; true to scale it could not be seen.
-func (st *strip) holes(r Rect) {
+func (s *sheet) holes(r Rect) {
 	const pitch, width, height = 9, 4, 3.5
 	for x := 4.0; x+width <= r.W; x += pitch {
 		for _, y := range []float64{r.Y + 3, r.bottom() - 3 - height} {
-			st.box(Rect{x, y, width, height}, st.style.Theme.Ground)
+			s.box(Rect{x, y, width, height}, s.style.Theme.Ground)
 		}
 	}
 }

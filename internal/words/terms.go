@@ -1,6 +1,31 @@
 package words
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
+
+// Term is a word that is explained, and the drawing that goes with it.
+type Term struct {
+	Word, Meaning string
+	Picture       TermPicture
+}
+
+// Glossary explains the words the program uses.
+func Glossary() (list []Term) {
+	for _, t := range terms {
+		list = append(list, Term{capital(t.word), t.meaning, t.picture()})
+	}
+	return list
+}
+
+// picture is the drawing of the same name, if there is one.
+func (t term) picture() TermPicture {
+	if p := TermPicture(t.word); slices.Contains(TermPictures, p) {
+		return p
+	}
+	return ""
+}
 
 // WordsHelp explains the words the program uses, a paragraph each.
 func WordsHelp() string {
@@ -26,6 +51,7 @@ var terms = []term{
 	{"compared with", "The way to buy that the others are compared with, usually what you buy now. In the file it is called the baseline."},
 	{"duty", "A charge on goods brought in from abroad, a percentage that depends on what they are. The customs authority decides what is due."},
 	{"fogged end", "The part of a roll before its trailer that is lit while the film is taped to the spool in daylight. Loading in the dark saves it."},
+	{"frame", "One picture on the film and the gap to the next: eight perforations long, 38.00 mm at the long pitch and 37.92 mm at the short one."},
 	{"free limit", "The value of the film up to which no duty, or no import tax, is due; each has its own. Above it the charge is on the whole, " +
 		"so a little more can cost a lot. The customs authority publishes it."},
 	{"import tax", "What a country takes on goods from abroad in place of its sales tax: at the border, or through the seller at the checkout. " +
@@ -43,4 +69,5 @@ var terms = []term{
 	{"standard roll", "The roll that every cost per roll is told for, usually of 36 exposures. Longer and shorter rolls are brought to it by their exposures."},
 	{"trailer", "The end of a roll, taped to the spool in the cassette. It takes no pictures."},
 	{"used share", "The part of an order that is shot before the film is too old. The rest is thrown away, so the part used bears the cost of all."},
+	{"waste", "What a reel loses once at its start, where it is threaded, and once at its end, where it is fixed. No roll can be cut from it."},
 }

@@ -32,7 +32,7 @@ func TestTermsAreInAlphabeticalOrderAndExplained(t *testing.T) {
 
 func TestTermsHoldTheWordsOfTheTrade(t *testing.T) {
 	for _, word := range []string{"leader", "trailer", "fogged end", "perforation pitch", "remjet", "landed cost", "free limit", "duty",
-		"import tax", "used share", "short roll", "cassette", "standard roll", "compared with", "saving in cash", "all counted", "payback"} {
+		"import tax", "used share", "short roll", "cassette", "standard roll", "compared with", "saving in cash", "all counted", "payback", "frame", "waste"} {
 		meaning(t, word)
 	}
 }
@@ -53,6 +53,21 @@ func TestTermsLeaveTheBorderToCustoms(t *testing.T) {
 	for _, word := range []string{"duty", "import tax", "free limit"} {
 		if text := meaning(t, word); !strings.Contains(text, "customs authority") {
 			t.Errorf("%s does not name the customs authority: %s", word, text)
+		}
+	}
+}
+
+// Each drawing goes with a word, and is described.
+func TestTermsHaveTheirDrawings(t *testing.T) {
+	drawn := map[TermPicture]bool{}
+	for _, term := range Glossary() {
+		if term.Picture != "" {
+			drawn[term.Picture] = true
+		}
+	}
+	for _, p := range TermPictures {
+		if !drawn[p] || !strings.HasSuffix(TermDrawn(p), ".") {
+			t.Errorf("%s: %q", p, TermDrawn(p))
 		}
 	}
 }

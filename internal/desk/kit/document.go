@@ -1,6 +1,10 @@
 package kit
 
-import "fyne.io/fyne/v2"
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+)
 
 // Document is a text to be read, put together from above: headings, paragraphs, and what
 // stands between them.
@@ -10,12 +14,12 @@ type Document struct {
 	scroll *Scroll
 }
 
-// documentWidth is the length of its lines.
-func documentWidth() float32 { return 540 * TextFactor }
+// DocumentWidth is the length of its lines.
+func DocumentWidth() float32 { return 540 * TextFactor }
 
 // NewDocument is an empty text.
 func NewDocument() *Document {
-	d := &Document{list: Inset(NewStack(documentWidth(), 8), 4, 2, 18, 8), links: NewLine(18)}
+	d := &Document{list: Inset(NewStack(DocumentWidth(), 8), 4, 2, 18, 8), links: NewLine(18)}
 	d.scroll = NewScroll(d.list)
 	return d
 }
@@ -40,12 +44,17 @@ func (d *Document) Heading(text string) {
 // Paragraph adds one.
 func (d *Document) Paragraph(text string) { d.list.Add(NewText(SizeText, Span{Text: text})) }
 
-// Add adds what is no text.
-func (d *Document) Add(o fyne.CanvasObject) { d.list.Add(o) }
+// Picture adds a picture as high as given; caption is what it shows, for whoever cannot see it.
+func (d *Document) Picture(img image.Image, caption string, height float32) {
+	v := NewImageView(func() {})
+	v.Caption = caption
+	v.Put(img, nil)
+	d.list.Add(FixedHeight(v, height))
+}
 
 // Scroll is the text in a room that it is read through.
 func (d *Document) Scroll() *Scroll {
-	width := documentWidth() + 22
+	width := DocumentWidth() + 22
 	d.scroll.SetMinSize(fyne.NewSize(width, min(HeightOf(d.list, width), 520)))
 	return d.scroll
 }

@@ -3,18 +3,24 @@ package main
 import (
 	"fmt"
 	"strings"
+	"unicode/utf8"
 
 	"reelworth/internal/catalogue"
 	"reelworth/internal/report"
 	"reelworth/internal/scenario"
 	"reelworth/internal/version"
+	"reelworth/internal/words"
 )
 
 func helpCommand() command {
 	return command{
 		name:  "help",
 		short: "explain a command: help compare",
-		long:  "Explain the program, one of its commands, or with \"help csv\" the columns of a CSV, with \"help file\" the keys\nof a scenario file.",
+		long: "Explain the program or one of its commands. There is also help on\n\n" +
+			"  file      the keys of a scenario file\n" +
+			"  model     how the figures come about, and what they are checked against\n" +
+			"  glossary  the words of the trade\n" +
+			"  csv       the columns of a CSV",
 	}
 }
 
@@ -24,12 +30,8 @@ func help(args []string, s stage) int {
 		fmt.Fprint(s.out, overview())
 		return statusFine
 	}
-	if args[0] == "csv" {
-		fmt.Fprint(s.out, columnHelp())
-		return statusFine
-	}
-	if args[0] == "file" {
-		fmt.Fprint(s.out, keyHelp())
+	if text, ok := subjects[args[0]]; ok {
+		fmt.Fprint(s.out, text())
 		return statusFine
 	}
 	cmd, ok := commands[args[0]]
@@ -40,6 +42,38 @@ func help(args []string, s stage) int {
 	}
 	fmt.Fprint(s.out, cmd.help())
 	return statusFine
+}
+
+// subjects are what help explains beside the commands.
+var subjects = map[string]func() string{
+	"csv":      columnHelp,
+	"file":     keyHelp,
+	"model":    func() string { return folded(words.Plain(append(words.ModelHelp(), words.SourcesHelp()))) },
+	"glossary": func() string { return folded(words.WordsHelp()) },
+}
+
+// folded breaks the lines of a text for a terminal.
+func folded(text string) string {
+	const most = 100
+	var b strings.Builder
+	for _, paragraph := range strings.Split(text, "\n") {
+		at := 0
+		for i, word := range strings.Fields(paragraph) {
+			switch n := utf8.RuneCountInString(word); {
+			case i == 0:
+				at = n
+			case at+1+n > most:
+				b.WriteByte('\n')
+				at = n
+			default:
+				b.WriteByte(' ')
+				at += 1 + n
+			}
+			b.WriteString(word)
+		}
+		b.WriteByte('\n')
+	}
+	return b.String()
 }
 
 // keyHelp explains the keys of a scenario file.

@@ -1,9 +1,6 @@
 package catalogue
 
 import (
-	"flag"
-	"os"
-	"regexp"
 	"strings"
 	"testing"
 
@@ -70,32 +67,26 @@ func TestNamesBeginAsTheirPlaceAsks(t *testing.T) {
 	}
 }
 
-var regen = flag.Bool("regen", false, "put the table of keys into the README")
-
-func TestTheReadmeHasTheTableOfKeys(t *testing.T) {
-	const name = "../../README.md"
-	readme, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	there := regexp.MustCompile(`(?m)^\| table \|.*\n(\|.*\n)*`).FindString(string(readme))
-	if there == Markdown() {
-		return
-	}
-	if !*regen || there == "" {
-		t.Fatal("the README's table of keys is not the catalogue's; run this test with -regen")
-	}
-	if err := os.WriteFile(name, []byte(strings.Replace(string(readme), there, Markdown(), 1)), 0o644); err != nil {
-		t.Fatal(err)
-	}
-}
-
+// Every key stands in the table once, under the table of the file that it is of, with its
+// unit and what counts without it.
 func TestTheTableNamesEveryKeyOnce(t *testing.T) {
-	for _, table := range []string{Markdown(), Plaintext()} {
-		for _, f := range scenario.Fields() {
-			if !strings.Contains(table, f.Key) {
-				t.Errorf("%s of %s is not in the table", f.Key, f.Table)
+	text, fields := Plaintext(), scenario.Fields()
+	n := 0
+	for _, table := range Tables() {
+		if !strings.Contains(text, "\n"+table.Header+"\n") && !strings.HasPrefix(text, table.Header+"\n") {
+			t.Errorf("%s has no heading", table.Header)
+		}
+		for _, row := range table.Rows {
+			n++
+			if header(row.Table) != table.Header || !strings.Contains(text, row.Told()) {
+				t.Errorf("%s under %s: %q", row.Field.Key, table.Header, row.Told())
+			}
+			if told := row.Told(); !strings.Contains(told, string(row.Unit)) || row.Rule.Required && !strings.Contains(told, "required") {
+				t.Errorf("%s: %q", row.Field.Key, told)
 			}
 		}
+	}
+	if n != len(fields) || n != strings.Count(text, "\n  ") {
+		t.Errorf("%d keys in the tables, %d in the text, %d in the file", n, strings.Count(text, "\n  "), len(fields))
 	}
 }

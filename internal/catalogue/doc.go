@@ -1,6 +1,6 @@
 // Package catalogue is the one list of the fields of a scenario file for people: for
 // each its unit, its name in a form and within a sentence, what it is, and help for
-// filling it in. Forms, faults, differences, the README's table of keys and the help of
+// filling it in. Forms, faults, differences, the help of
 // the command line read it.
 //
 // It promises an entry for every field that package scenario has, and none for another.

@@ -44,45 +44,49 @@ func (r Row) unset() string {
 	return ""
 }
 
-// Markdown is the table of all keys for the README.
-func Markdown() string {
-	var b strings.Builder
-	b.WriteString("| table | key | what it is | in | if left out |\n|---|---|---|---|---|\n")
+// Told is what a key is, with its unit and what counts where it is left out.
+func (r Row) Told() string {
+	what := strings.ReplaceAll(r.What, "`", "")
+	in, unset := string(r.Unit), r.unset()
+	switch {
+	case in != "" && unset != "":
+		what += " (" + in + "; " + unset + ")"
+	case in+unset != "":
+		what += " (" + in + unset + ")"
+	}
+	return what
+}
+
+// Table is a table of the file with its keys.
+type Table struct {
+	Header string // as it stands over them in the file
+	Rows   []Row
+}
+
+// Tables are all keys of the file, by the tables they stand in.
+func Tables() (list []Table) {
 	above := "none yet"
 	for _, r := range Rows() {
-		table := ""
 		if r.Table != above {
-			above, table = r.Table, header(r.Table)
-			if r.Table != "" {
-				table = "`" + table + "`"
-			}
+			above = r.Table
+			list = append(list, Table{Header: header(r.Table)})
 		}
-		fmt.Fprintf(&b, "| %s | `%s` | %s | %s | %s |\n", table, r.Field.Key, r.What, r.Unit, r.unset())
+		t := &list[len(list)-1]
+		t.Rows = append(t.Rows, r)
 	}
-	return b.String()
+	return list
 }
 
 // Plaintext is the table of all keys for a terminal.
 func Plaintext() string {
 	var b strings.Builder
 	w := tabwriter.NewWriter(&b, 0, 0, 2, ' ', 0)
-	above := "none yet"
-	for _, r := range Rows() {
-		if r.Table != above {
-			w.Flush()
-			fmt.Fprintf(&b, "\n%s\n", header(r.Table))
-			above = r.Table
+	for _, t := range Tables() {
+		fmt.Fprintf(&b, "\n%s\n", t.Header)
+		for _, r := range t.Rows {
+			fmt.Fprintf(w, "  %s\t%s\n", r.Field.Key, r.Told())
 		}
-		what := strings.ReplaceAll(r.What, "`", "")
-		in, unset := string(r.Unit), r.unset()
-		switch {
-		case in != "" && unset != "":
-			what += " (" + in + "; " + unset + ")"
-		case in+unset != "":
-			what += " (" + in + unset + ")"
-		}
-		fmt.Fprintf(w, "  %s\t%s\n", r.Field.Key, what)
+		w.Flush()
 	}
-	w.Flush()
 	return strings.TrimPrefix(b.String(), "\n")
 }

@@ -70,6 +70,7 @@ const (
 	MenuKeys      = "Keys"
 	MenuModel     = "How it computes"
 	MenuFilesHelp = "Where files are kept"
+	MenuKeysOf    = "The scenario file"
 	MenuWords     = "Words"
 	MenuRatesHelp = "About rates"
 	MenuCautions  = "Cautions"

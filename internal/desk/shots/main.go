@@ -8,9 +8,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"time"
-
-	"fyne.io/fyne/v2/test"
 
 	"reelworth/internal/desk"
 	"reelworth/internal/desk/pages"
@@ -55,6 +52,8 @@ var shots = []shot{
 	{"beside-alone", 1280, 800, func(h *desk.Harness) { h.Beside("") }},
 	{"beside-narrow", 1024, 700, beside("AUD")},
 	{"help-model", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuModel) }},
+	{"help-words", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuWords); h.ReadOn(11) }},
+	{"help-words-large", 1280, 800, func(h *desk.Harness) { h.LargestText(); h.Help(words.MenuWords); h.ReadOn(13) }},
 	{"help-files", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuFilesHelp) }},
 	{"tour-ways", 1280, 800, func(h *desk.Harness) { h.Tour(1) }},
 	{"tour-price", 1280, 800, func(h *desk.Harness) { h.Tour(2) }},
@@ -126,10 +125,16 @@ var shots = []shot{
 
 func main() {
 	if len(os.Args) < 2 {
-		fmt.Fprintln(os.Stderr, "usage: shots FOLDER [NAME …]")
+		fmt.Fprintln(os.Stderr, "usage: shots FOLDER [NAME …], or shots --readme")
 		os.Exit(2)
 	}
-	if err := take(os.Args[1], os.Args[2:]); err != nil {
+	var err error
+	if os.Args[1] == "--readme" {
+		err = takeReadme("assets")
+	} else {
+		err = take(os.Args[1], os.Args[2:])
+	}
+	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(1)
 	}
@@ -153,20 +158,13 @@ func take(dir string, only []string) error {
 }
 
 func (s shot) take(path, theme string) error {
-	app := test.NewApp()
-	defer app.Quit()
-	h := desk.NewHarness(app, time.Date(2026, 11, 24, 12, 0, 0, 0, time.UTC))
-	h.Window().Show()
-	h.Resize(s.width, s.height)
-	h.SetTheme(theme)
-	s.arrange(h)
-	h.Settle()
+	img := s.picture(theme)
 	f, err := os.Create(path)
 	if err != nil {
 		return err
 	}
 	defer f.Close()
-	if err := png.Encode(f, h.Window().Canvas().Capture()); err != nil {
+	if err := png.Encode(f, img); err != nil {
 		return err
 	}
 	fmt.Println(path)

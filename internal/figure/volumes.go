@@ -2,12 +2,12 @@ package figure
 
 import (
 	"cmp"
-	"image/color"
 	"math"
 	"slices"
 
 	"reelworth/internal/compare"
 	"reelworth/internal/palette"
+	"reelworth/internal/scenario"
 	"reelworth/internal/words"
 )
 
@@ -17,14 +17,14 @@ import (
 func Volumes(c *compare.Comparison, chosen string, w, h float64, s Style) *Drawing {
 	sh := newSheet(w, h, s)
 	f := volumesOf(c, chosen, s)
-	_, y := sh.heading(f.title, f.under)
-	f.draw(sh, 0, y, sh.H)
+	x, y := sh.heading(f.title, f.under)
+	f.draw(sh, x, y, sh.H)
 	return sh.Drawing
 }
 
 // VolumesHeight is how high the strips of all pairs want to be, in pixels.
 func VolumesHeight(c *compare.Comparison, chosen string) float64 {
-	const head = 44
+	const head = 44 + legendLine
 	return head + volumeToday + volumeAxis + (volumeName+volumeStrip+volumeGap)*float64(max(len(volumePairs(c.Outlook, chosen)), 1))
 }
 
@@ -33,12 +33,14 @@ type volumesFinding struct {
 	title, under string
 	rows         []words.Ranging
 	short        map[string]string // what the offers are called where there is hardly room
+	reels        map[string]bool   // the offers that are reels
 }
 
 func volumesOf(c *compare.Comparison, chosen string, s Style) volumesFinding {
-	f := volumesFinding{title: words.NoVolumes, short: map[string]string{}}
+	f := volumesFinding{title: words.NoVolumes, short: map[string]string{}, reels: map[string]bool{}}
 	for i, short := range shortNames(c.Offers) {
 		f.short[c.Offers[i].Name] = short
+		f.reels[c.Offers[i].Name] = c.Offers[i].Kind == scenario.KindReel
 	}
 	for _, p := range volumePairs(c.Outlook, chosen) {
 		f.rows = append(f.rows, words.RangingOf(c, p, s.Locale))
@@ -87,11 +89,12 @@ const (
 	volumeGap    = 12.0
 	volumeToday  = 20.0 // what marks today, above the strips
 	volumeAxis   = 34.0 // the numbers and what they count, below them
+	lowStrip     = 0.65 // how high boxed film's ranges are, the reel's being 1
 	leastVolumes = 1.0  // the width of a range, however narrow, to be seen and pointed at
 )
 
 // draw draws the chart below the line whose baseline is y.
-func (f volumesFinding) draw(sh *sheet, _, y, bottom float64) {
+func (f volumesFinding) draw(sh *sheet, x, y, bottom float64) {
 	if len(f.rows) == 0 {
 		return
 	}
@@ -100,7 +103,7 @@ func (f volumesFinding) draw(sh *sheet, _, y, bottom float64) {
 	for _, row := range f.rows {
 		ch.table.Rows = append(ch.table.Rows, row.Rows()...)
 	}
-	dropped, ok := ch.lay(y+8, bottom)
+	dropped, ok := ch.lay(sh.legend(ch.keys(), x+legendGap, y)+8, bottom)
 	if !ok {
 		return
 	}
@@ -156,16 +159,19 @@ func (ch *volumesChart) row(r words.Ranging, y float64) {
 // room.
 func (ch *volumesChart) span(box Rect, span compare.VolumeRange, r words.Ranging) {
 	t := ch.style.Theme
-	colour, named := color.NRGBA{}, t.Ink
-	switch span.Cheaper {
-	case compare.CheaperOffer:
-		colour = t.Film
-	case compare.CheaperOther:
-		colour = t.Quiet
-	default:
+	named := t.Ink
+	if span.Cheaper == compare.CheaperEven {
 		ch.hatch(box, t.Muted)
-	}
-	if span.Cheaper != compare.CheaperEven {
+	} else {
+		name, against, asked := r.Offer(), r.Other(), span.Cheaper == compare.CheaperOffer
+		if !asked {
+			name, against = against, name
+		}
+		colour, high := ch.sideOf(name, against, asked)
+		if !high {
+			low := math.Round(box.H * lowStrip)
+			box.Y, box.H = box.Y+math.Round((box.H-low)/2), low
+		}
 		ch.box(box, colour)
 		ch.box(Rect{box.right() - 1, box.Y, min(1, box.W/2), box.H}, t.Ground) // apart from the next
 		named, _ = palette.Label(colour, t)

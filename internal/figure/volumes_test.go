@@ -3,6 +3,7 @@ package figure
 import (
 	"context"
 	"fmt"
+	"image/color"
 	"math"
 	"slices"
 	"strings"
@@ -14,6 +15,7 @@ import (
 	"reelworth/internal/exact"
 	"reelworth/internal/money"
 	"reelworth/internal/palette"
+	"reelworth/internal/words"
 )
 
 // withOutlook is a comparison that has been looked ahead of.
@@ -116,6 +118,34 @@ func TestOddVolumesHoldTheLayout(t *testing.T) {
 				fig := fmt.Sprintf("%s, %v, %s", name, size, style.Locale)
 				checkLayout(t, fig, d)
 				checkTwin(t, fig, d)
+			}
+		}
+	}
+}
+
+// The reel is amber and as high as its strip, boxed film grey and lower, in both themes:
+// told apart by either, and as scenarios side by side have them.
+func TestVolumesHaveTheReelInAmber(t *testing.T) {
+	for _, theme := range palette.Themes {
+		d := Volumes(withOutlook(compared(demo())), demoReel, 640, 260, english(theme))
+		pixels := d.Image(1)
+		high := map[color.NRGBA]int{}
+		for _, hit := range d.Hits() {
+			if hit.Offer != demoReel || strings.Contains(hit.Text, words.AboutTheSame) {
+				continue
+			}
+			x := int(hit.Rect.X + 4) // beside the names
+			for y := int(hit.Rect.Y); y < int(hit.Rect.bottom()); y++ {
+				r, g, b, _ := pixels.At(x, y).RGBA()
+				high[color.NRGBA{uint8(r >> 8), uint8(g >> 8), uint8(b >> 8), 0xFF}]++
+			}
+		}
+		if high[theme.Accent] == 0 || high[theme.Quiet] == 0 || high[theme.Film] != 0 || high[theme.Accent] < high[theme.Quiet]*4/3 {
+			t.Errorf("%s: rows of pixels by colour: %v", theme.Name, high)
+		}
+		for _, text := range []string{words.KeyReel, words.KeyBoxed, words.AboutTheSame} {
+			if !writes(d, text) {
+				t.Errorf("%s: the legend has no %q", theme.Name, text)
 			}
 		}
 	}

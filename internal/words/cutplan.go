@@ -26,10 +26,11 @@ func WishBounds(most int, none bool) string {
 // WishOutcome is what becomes of a wish: "6 of 6 cassettes, 738 mm each, turn to 20".
 func WishOutcome(w reels.PlannedWish, l money.Locale) string {
 	n := l.Number(exact.Int(w.Cassettes), 0)
-	text := fmt.Sprintf("%s fit", n)
+	fit := choice(w.Cassettes == 1, "fits", "fit")
+	text := n + " " + fit
 	switch {
 	case w.Asked > 0 && w.Cassettes < w.Asked:
-		text = fmt.Sprintf("only %s of %s fit", n, l.Number(exact.Int(w.Asked), 0))
+		text = fmt.Sprintf("only %s of %s %s", n, l.Number(exact.Int(w.Asked), 0), fit)
 	case w.Asked > 0 && w.Asked == 1:
 		text = "it fits"
 	case w.Asked > 0:

@@ -53,7 +53,7 @@ const (
 	StatementAlone    = "Take the rate, no card fee"
 	StatementApart    = "Take the bank's rate and the fee"
 	StatementAmounts  = "Write what the shop asked and what the card took, in two currencies."
-	StatementNoMarket = "With published rates of that day or the week before, what the card added would stand here."
+	StatementNoMarket = "Without published rates of that day or the week before, the bank's rate and the card's fee cannot be told apart."
 )
 
 // StatementRate is what a statement comes to: "1 USD = 0.9021 EUR".
@@ -67,7 +67,7 @@ func StatementMarkup(r *rates.Reference, q scenario.Rate, l money.Locale) string
 	percent := voice{l: l}.plain(r.Markup.Abs().Round(2), 2)
 	bank := RateReading(q.One, r.Rate, q.In, l) + " on " + Day(r.Day)
 	if r.Markup.Sign() < 0 {
-		return fmt.Sprintf("The bank's rate was %s: the card took %s %% less. %s", bank, percent, ForInformation)
+		return fmt.Sprintf("The bank's rate was %s: the card took %s %% less, so that there is no fee to take with it. %s", bank, percent, ForInformation)
 	}
 	return fmt.Sprintf("The bank's rate was %s: the card added %s %%. %s", bank, percent, ForInformation)
 }

@@ -23,11 +23,13 @@ func RangingOf(c *compare.Comparison, p *compare.PairOutlook, l money.Locale) Ra
 const (
 	NoVolumes  = "Nothing to hold against each other at other numbers of rolls" // its title where there are none
 	RollsAYear = "rolls a year"
+	KeyReel    = "reel cheaper" // in its legend
+	KeyBoxed   = "boxed cheaper"
 )
 
 // VolumesUnder is the line under the title: what is drawn.
 func VolumesUnder(c *compare.Comparison) string {
-	return fmt.Sprintf("who costs less in %s, all counted, by the rolls shot in a year; hatched where it is about the same",
+	return fmt.Sprintf("who costs less in %s, all counted, by the rolls shot in a year",
 		wholePeriod(c.Scenario.Months))
 }
 
@@ -47,6 +49,9 @@ func (r Ranging) Name() string { return Pairing(r.pair) }
 
 // Offer is the one of the two whose question it is.
 func (r Ranging) Offer() string { return r.pair.Offer }
+
+// Other is the one it is held against.
+func (r Ranging) Other() string { return r.pair.Other }
 
 // Ranges are the spans, the lowest first.
 func (r Ranging) Ranges() []compare.VolumeRange { return r.v.list }

@@ -24,7 +24,7 @@ type dayPanel struct {
 
 // AskDayRates asks for a day of a file of published rates.
 func (a *Asker) AskDayRates(file *rates.File) {
-	p := &dayPanel{a: a, file: file, why: complaint(), day: kit.NewTextBox(true)}
+	p := &dayPanel{a: a, file: file, why: kit.NewText(kit.SizeSmall), day: kit.NewTextBox(true)}
 	p.day.Set(file.Newest().Date().String())
 	p.day.Entry.OnChanged = func(string) { p.fill() }
 	p.day.Entry.OnSubmitted = func(string) { p.take() }
@@ -32,10 +32,11 @@ func (a *Asker) AskDayRates(file *rates.File) {
 	width := kit.LabelWidth + 330*kit.TextFactor
 	p.list = kit.NewStack(width, 6)
 	p.whole = kit.NewStack(width, 8, kit.NewRow(words.DayRatesDay, p.day, kit.NumberWidth, ""), p.why, p.list,
-		kit.NewText(kit.SizeSmall+1, kit.Span{Text: words.ForInformation, Color: kit.Muted}))
-	p.fill()
+		kit.NewText(kit.SizeSmall+1, kit.Span{Text: words.ForInformation, Color: kit.Muted}), kit.Space(8))
 	p.dialog = a.on.Ask(words.DayRatesTitle, kit.AtWidth(width, p.whole), p.day.Entry,
 		kit.Reply{Label: words.Cancel}, kit.Reply{Label: words.DayRatesTake, Do: p.take, Stay: true})
+	p.fill()
+	p.dialog.Fit()
 }
 
 // chosen is the day that stands in the field, or says what is wrong with it.
@@ -60,6 +61,7 @@ func (p *dayPanel) fill() {
 	p.list.RemoveAll()
 	p.why.Set()
 	d, wrong := p.chosen()
+	p.dialog.Allow(words.DayRatesTake, wrong == "")
 	if wrong != "" {
 		complain(p.why, wrong)
 		p.whole.Refresh()

@@ -81,6 +81,7 @@ func (a *Asker) AskDeal() {
 	p.reshape()
 	p.dialog = a.on.Ask(words.DealTitle, kit.AtWidth(width, body), p.boxes[DealPrice].Entry,
 		kit.Reply{Label: words.Close}, kit.Reply{Label: words.DealKeep, Do: p.take, Stay: true})
+	p.dialog.Allow(words.DealKeep, p.good)
 }
 
 // others are what a deal can be compared with.
@@ -105,8 +106,14 @@ func (p *dealPanel) reshape() {
 	p.ask()
 }
 
-// ask reads the panel and works the deal out away from the interface thread.
+// ask reads the panel and works the deal out away from the interface thread. What is no
+// deal cannot be kept.
 func (p *dealPanel) ask() {
+	p.read()
+	p.dialog.Allow(words.DealKeep, p.good)
+}
+
+func (p *dealPanel) read() {
 	p.asked++ // an answer under way is about something else
 	p.verdict.Set()
 	p.says.Set()
@@ -123,7 +130,7 @@ func (p *dealPanel) ask() {
 		if !p.rows[name].Visible() {
 			return
 		}
-		v, err := p.read(name)
+		v, err := p.value(name)
 		p.boxes[name].SetFaulty(err != nil)
 		if err != nil {
 			_, remedy := words.NotTaken(err)
@@ -166,8 +173,8 @@ func (p *dealPanel) ask() {
 	p.weigh(s)
 }
 
-// read is a box's number; what is expected to be bad may be a count, "3 of 10".
-func (p *dealPanel) read(name string) (decimal.Decimal, error) {
+// value is a box's number; what is expected to be bad may be a count, "3 of 10".
+func (p *dealPanel) value(name string) (decimal.Decimal, error) {
 	text := p.boxes[name].Entry.Text
 	if percent, ok := form.ReadShare(text); ok && name == DealBad {
 		return percent, nil

@@ -79,8 +79,22 @@ func foreign(s *scenario.Scenario, chosen int) string {
 	return s.Home
 }
 
-// work works out what stands in the fields and says it.
+// work works out what stands in the fields and says it, and greys what cannot be taken.
 func (p *statementPanel) work() {
+	p.say()
+	p.dialog.Allow(words.StatementAlone, p.good)
+	p.dialog.Allow(words.StatementApart, p.apart() != nil)
+}
+
+// apart is the published rate with what the card added, nil where that is not known.
+func (p *statementPanel) apart() *rates.Taking {
+	if p.good && p.worked.Reference != nil {
+		return p.worked.Reference.Apart
+	}
+	return nil
+}
+
+func (p *statementPanel) say() {
 	p.good = false
 	p.markup.Set()
 	asked, err := form.ReadNumber(p.asked.Entry.Text, p.a.host.Locale())
@@ -107,8 +121,8 @@ func (p *statementPanel) work() {
 
 // takeApart takes the published rate and what the card added to it, where that is known.
 func (p *statementPanel) takeApart() {
-	if p.good && p.worked.Reference != nil && p.worked.Reference.Apart != nil {
-		p.take(*p.worked.Reference.Apart)
+	if t := p.apart(); t != nil {
+		p.take(*t)
 	}
 }
 

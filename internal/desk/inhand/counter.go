@@ -67,8 +67,13 @@ func (p *counterPanel) scraps() (list []film.Scrap, good bool) {
 	return list, good
 }
 
-// find works the counter out as it is typed.
+// find works the counter out as it is typed, and greys the reply while there is none.
 func (p *counterPanel) find() {
+	p.work()
+	p.dialog.Allow(words.ReplySet, p.good)
+}
+
+func (p *counterPanel) work() {
 	p.good = false
 	scraps, good := p.scraps()
 	if !good || len(scraps) == 0 {

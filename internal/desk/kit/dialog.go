@@ -42,6 +42,23 @@ type Dialog struct {
 
 func (p *Dialog) Hide() { p.dialog.Hide() }
 
+// Allow says whether a reply can do something now; else it is greyed.
+func (p *Dialog) Allow(reply string, yes bool) {
+	if p == nil {
+		return // it is being made
+	}
+	for _, b := range p.Buttons {
+		if b.Text != reply || b.Disabled() != yes {
+			continue
+		}
+		if yes {
+			b.Enable()
+		} else {
+			b.Disable()
+		}
+	}
+}
+
 // Fit gives the dialog the height that its content needs now.
 func (p *Dialog) Fit() {
 	if p != nil {

@@ -249,3 +249,24 @@ func (h *Harness) Deal(price string) {
 	}
 	h.Settle()
 }
+
+// Announce says that something was done.
+func (h *Harness) Announce(text string) { h.notices.Announce(text) }
+
+// LookAtForm puts the form in sight where it shares its place with the answer.
+func (h *Harness) LookAtForm() { h.panes.look(atForm) }
+
+// LookAtAnswer puts the answer in sight, likewise.
+func (h *Harness) LookAtAnswer() { h.panes.look(atAnswer) }
+
+// AskSeen asks for a price that was seen of an offer, from 0.
+func (h *Harness) AskSeen(offer int) {
+	h.asker.AskSeen(offer)
+	h.Settle()
+}
+
+// AskRange asks how far a figure may go.
+func (h *Harness) AskRange() {
+	h.asker.AskRange()
+	h.Settle()
+}

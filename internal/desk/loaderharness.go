@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"reelworth/internal/desk/inhand"
 	"reelworth/internal/desk/session"
 	"reelworth/internal/desk/stock"
 )
@@ -41,5 +42,17 @@ func (h *Harness) Wish(asked, exposures string) {
 // Stand stands at the loader with the plan in sight.
 func (h *Harness) Stand() {
 	h.hand.column.Stand()
+	h.Settle()
+}
+
+// Enter asks for an entry of the log in sight.
+func (h *Harness) Enter(kind inhand.Entry) {
+	h.hand.column.Enter(kind)
+	h.Settle()
+}
+
+// MeasureCounter opens the panel that measures the counter of the reel in sight.
+func (h *Harness) MeasureCounter() {
+	h.hand.column.MeasureCounter()
 	h.Settle()
 }

@@ -11,7 +11,6 @@ import (
 
 	"reelworth/internal/desk"
 	"reelworth/internal/desk/pages"
-	"reelworth/internal/desk/stock"
 	"reelworth/internal/words"
 )
 
@@ -44,9 +43,6 @@ var shots = []shot{
 	{"shown-in", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD") }},
 	{"shown-in-receipt", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD"); h.Page(pages.Receipt) }},
 	{"shown-in-no-rate", 1280, 800, func(h *desk.Harness) { h.ShowIn("AUD") }},
-	{"day-rates", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); past(300)(h); h.AskRates(false) }},
-	{"day-rates-none", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); h.AskRates(false) }},
-	{"statement", 1280, 800, func(h *desk.Harness) { h.Topic("rates", 2); past(300)(h); h.AskRates(true) }},
 	{"beside", 1280, 800, beside("")},
 	{"beside-common", 1280, 800, beside("AUD")},
 	{"beside-alone", 1280, 800, func(h *desk.Harness) { h.Beside("") }},
@@ -55,6 +51,7 @@ var shots = []shot{
 	{"help-words", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuWords); h.ReadOn(11) }},
 	{"help-words-large", 1280, 800, func(h *desk.Harness) { h.LargestText(); h.Help(words.MenuWords); h.ReadOn(13) }},
 	{"help-files", 1280, 800, func(h *desk.Harness) { h.Help(words.MenuFilesHelp) }},
+	{"beside-largest", 1024, 700, func(h *desk.Harness) { h.LargestText(); beside("AUD")(h) }},
 	{"tour-ways", 1280, 800, func(h *desk.Harness) { h.Tour(1) }},
 	{"tour-price", 1280, 800, func(h *desk.Harness) { h.Tour(2) }},
 	{"tour-receipt", 1280, 800, func(h *desk.Harness) { h.Tour(3) }},
@@ -64,7 +61,6 @@ var shots = []shot{
 	{"tour-narrow", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Tour(3) }},
 	{"tables", 1280, 800, func(h *desk.Harness) { h.Page(pages.Tables) }},
 	{"notes", 1280, 800, func(h *desk.Harness) { h.Page(pages.Notes) }},
-	{"deal", 1280, 800, func(h *desk.Harness) { h.Deal("7.40") }},
 	{"boxed", 1280, 800, func(h *desk.Harness) { h.Topic("offer", 1) }},
 	{"shooting", 1280, 800, func(h *desk.Harness) { h.Topic("shooting", 2) }},
 	{"loading", 1280, 800, func(h *desk.Harness) { h.Topic("loading", 2) }},
@@ -94,38 +90,27 @@ var shots = []shot{
 		h.Type("offer[3].shipping", "34..5")
 		h.Type("offer[3].discount_percent", "140")
 	}},
+	{"fault-largest", 1024, 700, func(h *desk.Harness) {
+		h.LargestText()
+		h.Type("offer[3].shipping", "34..5")
+		h.Type("offer[3].discount_percent", "140")
+	}},
 	{"small", 1024, 700, func(*desk.Harness) {}},
 	{"largest", 1024, 700, func(h *desk.Harness) { h.LargestText() }},
 	{"largest-answer", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Page(0) }},
-	{"export", 1280, 800, func(h *desk.Harness) { h.Export() }},
 	{"border-sets", 1280, 800, func(h *desk.Harness) { h.Topic("border", 2); h.BorderSets() }},
 	{"preview", 1280, 800, func(h *desk.Harness) { h.Preview(0) }},
 	{"preview-back", 1280, 800, func(h *desk.Harness) { h.ShowIn("USD"); h.Preview(1) }},
 	{"preview-small", 1024, 700, func(h *desk.Harness) { h.LargestText(); h.Put(desk.Crowd()); h.Preview(0) }},
 	{"rename", 1280, 800, func(h *desk.Harness) { h.Rename(2, "Marigold 400, shop roll") }},
 	{"large", 2560, 1440, func(*desk.Harness) {}},
-	{"reel", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Log) }},
-	{"reel-new", 1280, 800, func(h *desk.Harness) { h.PutInHand(2) }},
-	{"reel-long", 1024, 700, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(2, stock.Log) }},
-	{"reel-entry", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Log); h.OpenEntry(3) }},
-	{"reel-cut", 1280, 800, func(h *desk.Harness) {
-		h.Put(desk.Shelf())
-		h.Reel(0, stock.Cut)
-		h.Wish("3", "24")
-		h.Wish("1x", "12")
-	}},
-	{"reel-missing", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Cut); h.Wish("40", "24") }},
-	{"reel-thought", 1280, 800, func(h *desk.Harness) { h.PlanCut(2); h.Wish("6", "12") }},
-	{"reel-stand", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Cut); h.Wish("3", "24"); h.Stand() }},
-	{"reel-labels", 1280, 1400, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Labels) }},
-	{"reel-account", 1280, 800, func(h *desk.Harness) { h.Put(desk.Shelf()); h.Reel(0, stock.Account) }},
 	{"long-names", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()) }},
 	{"long-receipt", 1280, 800, func(h *desk.Harness) { h.Put(desk.Crowd()); h.Page(pages.Receipt) }},
 }
 
 func main() {
 	if len(os.Args) < 2 {
-		fmt.Fprintln(os.Stderr, "usage: shots FOLDER [NAME …], or shots --readme")
+		fmt.Fprintln(os.Stderr, "usage: shots FOLDER [NAME | NAME-THEME …], or shots --readme")
 		os.Exit(2)
 	}
 	var err error
@@ -145,8 +130,8 @@ func take(dir string, only []string) error {
 		return err
 	}
 	for _, theme := range []string{"paper", "safelight"} {
-		for _, s := range shots {
-			if len(only) > 0 && !slices.Contains(only, s.name) {
+		for _, s := range slices.Concat(shots, reels, questions) {
+			if len(only) > 0 && !slices.Contains(only, s.name) && !slices.Contains(only, s.name+"-"+theme) {
 				continue
 			}
 			if err := s.take(filepath.Join(dir, s.name+"-"+theme+".png"), theme); err != nil {

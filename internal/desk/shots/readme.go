@@ -60,6 +60,12 @@ func (s shot) picture(theme string) image.Image {
 	h.SetTheme(theme)
 	s.arrange(h)
 	h.Settle()
+	for range 2 {
+		layAgain(h.Window().Content())
+		for _, o := range h.Window().Canvas().Overlays().List() {
+			layAgain(o)
+		}
+	}
 	return h.Window().Canvas().Capture()
 }
 

@@ -146,9 +146,10 @@ func (h *hand) leave() {
 	h.thought = false
 	if h.d.session.Chosen.Topic == session.TopicReel {
 		h.d.choose(session.Selection{Topic: session.TopicOffer, Offer: h.d.session.Chosen.Offer})
-		return
+	} else {
+		h.show()
 	}
-	h.show()
+	h.d.win.Canvas().Focus(h.d.leftFocus()) // the link back is out of sight
 }
 
 // put puts the reel of the chosen offer in hand: it has come.
@@ -182,6 +183,7 @@ func (h *hand) insert(r scenario.InHand) {
 	h.d.change(func(s *session.Session) { s.PutInHand(words.StepPutInHand, r) })
 	h.d.form.Top()
 	h.column.Turn(stock.Log)
+	h.d.win.Canvas().Focus(h.d.leftFocus()) // the link that put it in hand is gone
 }
 
 // fill puts something in the place of the columns, which has the keys.
@@ -198,6 +200,7 @@ func (h *hand) empty() {
 		h.d.win.SetContent(h.d.root)
 		h.d.root.Refresh()
 		h.restock()
+		h.d.win.Canvas().Focus(h.column.Label()) // the keys go on where they were
 	}
 }
 

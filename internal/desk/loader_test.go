@@ -31,6 +31,9 @@ func TestAnOffersReelIsPutInHand(t *testing.T) {
 	if got := h.hand.column.Headline.String(); !strings.Contains(got, "18 × 36") {
 		t.Errorf("headline %q", got)
 	}
+	if now := h.win.Canvas().Focused(); now == nil || now != h.hand.focusable() {
+		t.Errorf("the keys go to %T, not to the reel in the list", now)
+	}
 	if h.undo(); string(scenario.Write(h.session.Draft.File())) != was || h.hand.looking() {
 		t.Error("undone, but something is left of it")
 	}
@@ -167,8 +170,8 @@ func TestStandingAtTheLoader(t *testing.T) {
 		t.Errorf("taken back, but at %d, and left\n%s", stand.At, now)
 	}
 	stand.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
-	if h.win.Content() != h.root {
-		t.Error("Esc does not lead back")
+	if h.win.Content() != h.root || h.win.Canvas().Focused() != h.hand.column.Label() {
+		t.Errorf("Esc does not lead back to the plan's tab: the keys go to %T", h.win.Canvas().Focused())
 	}
 }
 

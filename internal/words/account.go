@@ -24,7 +24,7 @@ func AccountRows(o *reels.Outcome, currency string, l money.Locale) [][]string {
 		if !m.Known {
 			return none
 		}
-		return voice{l: l}.plain(m.Fraction, 1) + " %"
+		return voice{l: l}.plain(m.Fraction, 2) + " %"
 	}
 	return [][]string{
 		{"film per roll of 36 exposures", perRollOf(o.PlannedFilmPerRoll, currency, l), perRollOf(o.FilmPerRoll, currency, l)},
@@ -51,7 +51,7 @@ func LinkTakeOver(offer string) string { return "Take it over into " + clip(offe
 
 // Lesson is what would be taken over into an offer, and what it changes in the answer.
 func Lesson(before, after *compare.Comparison, was *scenario.Offer, e reels.Experience, l money.Locale) string {
-	text := fmt.Sprintf("%s would count %s %% spoiled in the place of %s, and %s reels on hand in the place of %s.",
+	text := fmt.Sprintf("%s would count %s %% spoiled in the place of %s %%, and %s reels on hand in the place of %s.",
 		was.Name, l.Field(e.SpoiledPercent), l.Field(was.Reel.SpoiledPercent), l.Field(e.OnHand), l.Field(was.OnHand))
 	a, b := before.Find(e.Offer), after.Find(e.Offer)
 	if a != nil && b != nil && a.Fault == nil && b.Fault == nil {

@@ -54,8 +54,8 @@ const (
 
 // The links behind which groups are folded away.
 const (
-	FoldOffer   = "Name, sales tax, free shipping, stock …"
-	FoldCutting = "Leader, trailer, waste, perforation …"
+	FoldOffer   = "Name, sales tax, free shipping, stock…"
+	FoldCutting = "Leader, trailer, waste, perforation…"
 )
 
 // CurrencyPair is the heading of a rate.

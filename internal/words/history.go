@@ -91,12 +91,11 @@ func monthOf(d scenario.Date) string { return fmt.Sprintf("%s %d", d.Month, d.Ye
 
 // HistoryUnder is the line under the title: what is drawn.
 func HistoryUnder(h *history.History) string {
-	days := fmt.Sprintf("%d days", len(h.Dates))
+	days := fmt.Sprintf("%d days, %s to %s", len(h.Dates), Day(h.From), Day(h.To))
 	if len(h.Dates) == 1 {
-		days = "1 day"
+		days = "one day, " + Day(h.From)
 	}
-	return fmt.Sprintf("%s for a roll of %d exposures at the rates of %s, %s to %s",
-		h.Scenario.Home, h.Scenario.RollExposures, days, Day(h.From), Day(h.To))
+	return fmt.Sprintf("%s for a roll of %d exposures at the rates of %s", h.Scenario.Home, h.Scenario.RollExposures, days)
 }
 
 // HistoryDrawn is HistoryUnder with what the band in the figure is.

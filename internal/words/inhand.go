@@ -16,14 +16,14 @@ const (
 	GroupInHand      = "The reel"
 	GroupOnLabels    = "On its labels"
 	GroupCounter     = "The loader's counter"
-	FoldReel         = "Length, leader, trailer, waste, perforation …"
+	FoldReel         = "Length, leader, trailer, waste, perforation…"
 )
 
 // The links about reels in hand.
 const (
 	LinkPutInHand      = "Put in hand"
 	LinkPlanCut        = "Plan the cut"
-	LinkMeasureCounter = "Measure it by a scrap …"
+	LinkMeasureCounter = "Measure it by a scrap…"
 	LinkRemoveReel     = "Take out of the list"
 	LinkAddInHand      = "+ reel in hand"
 )

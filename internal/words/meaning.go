@@ -220,11 +220,11 @@ func (f field) cut() string {
 
 // good is how many of a unit's exposures are good, of one with another.
 func (f field) good() string {
-	good, all := f.o.Yield.Good.Round(1), exact.Int(int64(f.o.Yield.Exposures))
+	good, all := f.o.Yield.Good.Round(2), exact.Int(int64(f.o.Yield.Exposures))
 	if good.Equal(all) {
 		return "all " + f.counted(all, "exposure") + " good"
 	}
-	return f.plain(good, 1) + " of " + f.counted(all, "exposure") + " good"
+	return f.plain(good, 2) + " of " + f.counted(all, "exposure") + " good"
 }
 
 func (f field) test() string {

@@ -60,7 +60,7 @@ func TestMeaning(t *testing.T) {
 			s.Offers[reel].Reel.Exposures, s.Offers[reel].Reel.ShortRollFrom = 24, 1
 		}, "25 rolls and one of 2, 0.02 m over"},
 		{"reel.short_roll_from", reel, nil, "no short roll"},
-		{"reel.spoiled_percent", reel, nil, "628.6 of 648 exposures good"},
+		{"reel.spoiled_percent", reel, nil, "628.56 of 648 exposures good"},
 		{"reel.test_exposures", reel, nil, ""},
 		{"reel.test_exposures", reel, func(s *scenario.Scenario) { s.Offers[reel].Reel.TestExposures = 10 }, "0.38 m"},
 		{"boxed.rolls_per_pack", pack, nil, ""},

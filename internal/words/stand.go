@@ -10,7 +10,7 @@ import (
 // What stands in the window while somebody stands at the loader.
 const (
 	LinkStand      = "Stand at the loader"
-	LinkSheet      = "Print the sheet …"
+	LinkSheet      = "Print the sheet…"
 	StandWrite     = "write on it"
 	StandExposures = "exposures"
 	StandTurn      = "turn the counter to"

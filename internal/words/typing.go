@@ -7,7 +7,7 @@ const (
 	TypeNumber = "a number is missing; 0 for none"
 	TypeWhole  = "a whole number, such as 2"
 	TypeMonth  = "a month as 2027-01"
-	TypeDay    = "a day as 2026-11-20"
+	TypeDay    = "a day such as 2026-11-20"
 	NoMoney    = "this is no amount of money; write the number alone"
 )
 

@@ -200,7 +200,7 @@ func (columnLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 		kit.Place(p, edge, y, w, h)
 		y += h + 2
 	}
-	const strip = 116
+	strip := kit.Scaled(116)
 	kit.Place(o[3], edge, y+6, w, strip)
 	y += strip + 14
 	kit.Place(o[4], edge, y, w+edge-14, size.Height-y-8)

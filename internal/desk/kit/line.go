@@ -53,6 +53,9 @@ func NewLine(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
 func (s side) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	x := float32(0)
 	for _, o := range objects {
+		if !o.Visible() {
+			continue
+		}
 		w := o.MinSize().Width
 		Place(o, x, 0, w, size.Height)
 		x += w + s.gap

@@ -41,7 +41,7 @@ type Column struct {
 func NewColumn(act Actions, loc func() money.Locale, rates *market.Market, notices *Notices) *Column {
 	a := &Column{locale: loc, Shown: View{Market: rates}, mend: act.Mend, notices: notices}
 	a.Headline = kit.NewText(kit.SizeAnswer).Lines(2).Shrinking(18, 15, kit.SizeText)
-	a.Under = kit.NewText(kit.SizeSmall + 1).Lines(3).Shrinking(kit.SizeSmall)
+	a.Under = kit.NewText(kit.SizeSmall + 1).AtLeast(3).AtMost(6)
 	a.Status = kit.NewText(kit.SizeSmall).AtMost(4)
 	a.Mend = kit.NewLink("", act.Mend)
 	a.Mend.Label.FontSize = kit.SizeSmall

@@ -22,7 +22,7 @@ type ReceiptPage struct {
 
 func newReceiptPage(act Actions) *ReceiptPage {
 	p := &ReceiptPage{Table: newReceiptTable(), Off: kit.NewText(kit.SizeSmall + 1), Seen: kit.NewText(kit.SizeSmall + 1), Strip: newFigureView(act.Redraw, nil)}
-	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, 116)), 0, 16, 0, 0)
+	p.StripOf = kit.Inset(kit.NewStack(0, 0, kit.FixedHeight(p.Strip, kit.Scaled(116))), 0, 16, 0, 0)
 	p.list = kit.Inset(kit.NewStack(0, 8, p.Table, p.Off, p.Seen, p.StripOf), 0, 6, 14, 12)
 	p.scroll = kit.NewScroll(p.list)
 	return p

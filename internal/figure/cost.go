@@ -159,12 +159,12 @@ func (ch *costChart) nameFace(r costRow) face {
 	return f
 }
 
+// costTable has the total before its parts: it is in sight however narrow the page is.
 func costTable(c *compare.Comparison, parts []words.CostPart, s Style) Table {
-	t := Table{Header: []string{words.CostUnder(c)}}
+	t := Table{Header: []string{words.CostUnder(c), "total"}}
 	for _, p := range parts {
 		t.Header = append(t.Header, p.Name())
 	}
-	t.Header = append(t.Header, "total")
 	digits := money.Places(c.Currency())
 	for i := range c.Offers {
 		o := &c.Offers[i]
@@ -172,10 +172,10 @@ func costTable(c *compare.Comparison, parts []words.CostPart, s Style) Table {
 		if o.Fault != nil {
 			row = append(row, words.NotComputed(c, o))
 		} else {
+			row = append(row, s.Locale.Number(o.PerRoll.Total, digits))
 			for _, p := range parts {
 				row = append(row, s.Locale.Number(p.Of(&o.PerRoll), digits))
 			}
-			row = append(row, s.Locale.Number(o.PerRoll.Total, digits))
 		}
 		for len(row) < len(t.Header) {
 			row = append(row, "")

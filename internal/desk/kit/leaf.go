@@ -37,7 +37,9 @@ func NewLeaf(sides float32) *Leaf {
 
 // Put puts up the picture of a page whose height to width is sides.
 func (l *Leaf) Put(picture image.Image, sides float32) {
-	l.picture.Image, l.sides = picture, sides
+	l.picture.Image = picture
+	l.picture.Refresh() // of a widget that is refreshed the screen keeps the picture it has
+	l.sides = sides
 	l.Refresh()
 }
 

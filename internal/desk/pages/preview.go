@@ -51,7 +51,7 @@ func NewPreview(act PreviewActions, letter bool) *Preview {
 	head := kit.NewStack(0, 8,
 		kit.NewText(kit.SizeAnswer, kit.Span{Text: words.PreviewName, Bold: true}),
 		kit.NewText(kit.SizeText, kit.Span{Text: words.PreviewHint, Color: kit.Muted}),
-		kit.NewSides(links, p.State))
+		links, p.State)
 	p.Content = container.New(previewRoom{}, head, choice, p.side, p.scroll)
 	return p
 }
